@@ -1,0 +1,4 @@
+//! Printed numbers, one file a standard.
+
+pub mod flanges;
+pub mod laws;

@@ -1,0 +1,35 @@
+//! Quantities: numbers that know their unit.
+//!
+//! Everything that users pass in or get back is one of these types. The units
+//! are re-exported by their names: `Length::new::<millimeter>(125.0)`.
+
+mod date;
+mod exact;
+mod read;
+mod show;
+mod words;
+
+pub use date::Date;
+pub use exact::{Exact, Nanometres};
+pub use read::{Decimal, Kind, Spelling, number, read};
+pub use show::{Shop, figure, inches, millimetres};
+pub use words::Words;
+pub(crate) use words::{plain, words};
+
+pub use uom::si::angle::{degree, radian};
+pub use uom::si::angular_velocity::{
+    degree_per_second, radian_per_second, revolution_per_minute, revolution_per_second,
+};
+pub use uom::si::f64::{
+    Angle, AngularVelocity, Force, Length, Mass, Power, Pressure, TemperatureCoefficient,
+    TemperatureInterval, Torque, Velocity,
+};
+pub use uom::si::force::newton;
+pub use uom::si::length::{foot, inch, meter, micrometer, millimeter};
+pub use uom::si::mass::kilogram;
+pub use uom::si::power::watt;
+pub use uom::si::pressure::pascal;
+pub use uom::si::temperature_coefficient::per_kelvin;
+pub use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
+pub use uom::si::torque::newton_meter;
+pub use uom::si::velocity::{foot_per_minute, meter_per_second, millimeter_per_second};

@@ -1,0 +1,253 @@
+//! Reading quantities that people typed, once and strictly.
+
+use super::{
+    Angle, AngularVelocity, Force, Length, Mass, Power, Pressure, TemperatureCoefficient,
+    TemperatureInterval, Torque, Velocity, degree, degree_fahrenheit, degree_per_second, foot,
+    foot_per_minute, inch, kelvin, kilogram, meter, meter_per_second, micrometer, millimeter,
+    millimeter_per_second, newton, newton_meter, pascal, per_kelvin, radian, radian_per_second,
+    revolution_per_minute, revolution_per_second, watt,
+};
+use crate::error::{Error, ErrorKind, cut};
+
+/// One accepted way to write a unit.
+#[derive(Clone, Copy, Debug)]
+pub struct Spelling<K> {
+    /// The unit as written, such as `mm`.
+    pub text: &'static str,
+    /// The quantity that a number of this unit makes.
+    pub build: fn(f64) -> K,
+}
+
+/// A kind of quantity that people write down.
+pub trait Kind: Copy + 'static {
+    /// Its name in messages.
+    const NAME: &'static str;
+    /// How to write one.
+    const EXAMPLE: &'static str;
+    /// Every accepted spelling of a unit; the first is the one shown.
+    const SPELLINGS: &'static [Spelling<Self>];
+
+    /// The spelling that `text` is, in lower case or in capitals.
+    fn spelling(text: &str) -> Option<&'static Spelling<Self>> {
+        let exactly = Self::SPELLINGS.iter().find(|s| s.text == text);
+        // "MM" can only be mm; "mPa" must not become MPa.
+        exactly.or_else(|| {
+            let small = |s: &&Spelling<Self>| !s.text.contains(|c: char| c.is_ascii_uppercase());
+            Self::SPELLINGS.iter().filter(small).find(|s| s.text.to_uppercase() == text)
+        })
+    }
+}
+
+macro_rules! kinds {
+    ($($kind:ty: $name:literal, $example:literal, [$($text:literal => $build:expr),+ $(,)?];)+) => {$(
+        impl Kind for $kind {
+            const NAME: &'static str = $name;
+            const EXAMPLE: &'static str = $example;
+            const SPELLINGS: &'static [Spelling<Self>] =
+                &[$(Spelling { text: $text, build: $build }),+];
+        }
+    )+};
+}
+
+// uom rounds the American units of force, mass, pressure, power and torque in
+// the eighth digit, so these are their definitions: the pound is 0.45359237 kg,
+// standard gravity 9.80665 m/s² (NIST SP 811, appendix B).
+const POUND: f64 = 0.453_592_37;
+const POUND_FORCE: f64 = POUND * 9.806_65;
+const INCH: f64 = 0.025_4;
+const FOOT: f64 = 0.304_8;
+const PSI: f64 = POUND_FORCE / (INCH * INCH);
+
+kinds! {
+    Length: "length", "125 mm", [
+        "mm" => Self::new::<millimeter>, "in" => Self::new::<inch>, "m" => Self::new::<meter>,
+        "cm" => |v| Self::new::<millimeter>(v * 10.0), "um" => Self::new::<micrometer>,
+        "µm" => Self::new::<micrometer>, "μm" => Self::new::<micrometer>,
+        "inch" => Self::new::<inch>, "inches" => Self::new::<inch>, "\"" => Self::new::<inch>,
+        "″" => Self::new::<inch>, "ft" => Self::new::<foot>,
+        "thou" => |v| Self::new::<inch>(v / 1000.0),
+    ];
+    Angle: "angle", "90 deg", [
+        "deg" => Self::new::<degree>, "°" => Self::new::<degree>, "degree" => Self::new::<degree>,
+        "degrees" => Self::new::<degree>, "rad" => Self::new::<radian>,
+    ];
+    AngularVelocity: "rotational speed", "2850 rpm", [
+        "rpm" => Self::new::<revolution_per_minute>, "rev/min" => Self::new::<revolution_per_minute>,
+        "r/min" => Self::new::<revolution_per_minute>, "1/min" => Self::new::<revolution_per_minute>,
+        "min-1" => Self::new::<revolution_per_minute>, "rev/s" => Self::new::<revolution_per_second>,
+        "rad/s" => Self::new::<radian_per_second>, "deg/s" => Self::new::<degree_per_second>,
+    ];
+    Velocity: "speed", "35 m/s", [
+        "m/s" => Self::new::<meter_per_second>, "ft/min" => Self::new::<foot_per_minute>,
+        "sfpm" => Self::new::<foot_per_minute>, "sfm" => Self::new::<foot_per_minute>,
+        "fpm" => Self::new::<foot_per_minute>, "m/min" => |v| Self::new::<meter_per_second>(v / 60.0),
+        "mm/s" => Self::new::<millimeter_per_second>,
+        "ft/s" => |v| Self::new::<meter_per_second>(v * FOOT),
+    ];
+    Mass: "mass", "2.4 kg", [
+        "kg" => Self::new::<kilogram>, "g" => |v| Self::new::<kilogram>(v / 1000.0),
+        "lb" => |v| Self::new::<kilogram>(v * POUND),
+        "oz" => |v| Self::new::<kilogram>(v * POUND / 16.0),
+    ];
+    Force: "force", "8 kN", [
+        "N" => Self::new::<newton>, "kN" => |v| Self::new::<newton>(v * 1000.0),
+        "lbf" => |v| Self::new::<newton>(v * POUND_FORCE),
+    ];
+    Pressure: "pressure or stress", "210 MPa", [
+        "MPa" => |v| Self::new::<pascal>(v * 1e6), "N/mm2" => |v| Self::new::<pascal>(v * 1e6),
+        "N/mm²" => |v| Self::new::<pascal>(v * 1e6), "GPa" => |v| Self::new::<pascal>(v * 1e9),
+        "kPa" => |v| Self::new::<pascal>(v * 1e3), "Pa" => Self::new::<pascal>,
+        "bar" => |v| Self::new::<pascal>(v * 1e5), "psi" => |v| Self::new::<pascal>(v * PSI),
+        "ksi" => |v| Self::new::<pascal>(v * PSI * 1000.0),
+    ];
+    Power: "power", "1.5 kW", [
+        "kW" => |v| Self::new::<watt>(v * 1000.0), "W" => Self::new::<watt>,
+        "hp" => |v| Self::new::<watt>(v * 550.0 * FOOT * POUND_FORCE),
+    ];
+    Torque: "torque", "40 N m", [
+        "N m" => Self::new::<newton_meter>, "N·m" => Self::new::<newton_meter>,
+        "Nm" => Self::new::<newton_meter>, "N.m" => Self::new::<newton_meter>,
+        "lbf ft" => |v| Self::new::<newton_meter>(v * POUND_FORCE * FOOT),
+        "lbf·ft" => |v| Self::new::<newton_meter>(v * POUND_FORCE * FOOT),
+        "lbf in" => |v| Self::new::<newton_meter>(v * POUND_FORCE * INCH),
+        "lbf·in" => |v| Self::new::<newton_meter>(v * POUND_FORCE * INCH),
+    ];
+    TemperatureInterval: "temperature difference", "15 K", [
+        "K" => Self::new::<kelvin>, "°C" => Self::new::<kelvin>, "degC" => Self::new::<kelvin>,
+        "°F" => Self::new::<degree_fahrenheit>, "degF" => Self::new::<degree_fahrenheit>,
+    ];
+    TemperatureCoefficient: "thermal expansion", "11.5 um/m/K", [
+        "um/m/K" => |v| Self::new::<per_kelvin>(v / 1e6),
+        "µm/m/K" => |v| Self::new::<per_kelvin>(v / 1e6),
+        "ppm/K" => |v| Self::new::<per_kelvin>(v / 1e6), "1/K" => Self::new::<per_kelvin>,
+    ];
+}
+
+/// What separates whole from broken parts of a number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Decimal {
+    /// `31.75`
+    Point,
+    /// `31,75`
+    Comma,
+}
+
+/// Reads a number alone: `31.75`, `-0.5`, `1e-3`, `5/16`, `1-1/4` or `1 1/4`.
+///
+/// Grouping of thousands, the other decimal mark, and words such as `nan` are
+/// refused, with the reason.
+///
+/// # Errors
+///
+/// What is wrong, in a few words.
+///
+/// ```
+/// use hubwright::units::{Decimal, number};
+///
+/// assert_eq!(number("1-1/4", Decimal::Point), Ok(1.25));
+/// assert_eq!(number("31,75", Decimal::Comma), Ok(31.75));
+/// assert_eq!(number("31,75", Decimal::Point), Err("it has a decimal comma"));
+/// ```
+pub fn number(text: &str, decimal: Decimal) -> Result<f64, &'static str> {
+    let text = text.trim().replace('\u{2212}', "-");
+    if text.is_empty() {
+        return Err("there is no number");
+    }
+    let text = match decimal {
+        Decimal::Point if text.contains(',') => return Err("it has a decimal comma"),
+        Decimal::Comma if text.contains('.') => return Err("it has a decimal point"),
+        Decimal::Comma if text.matches(',').count() > 1 => return Err("it has two commas"),
+        _ => text.replace(',', "."),
+    };
+    let value = if text.contains('/') { fraction(&text)? } else { plain(&text)? };
+    if value.is_finite() { Ok(value) } else { Err("it is beyond any number that can be held") }
+}
+
+fn plain(text: &str) -> Result<f64, &'static str> {
+    // Keeps out `inf`, `nan`, `0x10` and the like, which Rust or C would read.
+    let numeric = |c: char| c.is_ascii_digit() || matches!(c, '.' | '-' | '+' | 'e' | 'E');
+    if !text.chars().all(numeric) || text.starts_with(['e', 'E']) {
+        return Err("that is no number");
+    }
+    text.parse().map_err(|_| "that is no number")
+}
+
+fn fraction(text: &str) -> Result<f64, &'static str> {
+    let whole_number = |part: &str| {
+        let digits =
+            !part.is_empty() && part.len() <= 9 && part.bytes().all(|b| b.is_ascii_digit());
+        if digits {
+            part.parse::<f64>().map_err(|_| "that is no fraction")
+        } else {
+            Err("that is no fraction")
+        }
+    };
+    let (sign, text) = text.strip_prefix('-').map_or((1.0, text), |rest| (-1.0, rest));
+    let (top, bottom) = text.split_once('/').ok_or("that is no fraction")?;
+    let (whole, top) = match top.rsplit_once(['-', ' ']) {
+        Some((whole, top)) => (whole_number(whole.trim())?, top),
+        None => (0.0, top),
+    };
+    let (top, bottom) = (whole_number(top.trim())?, whole_number(bottom.trim())?);
+    if bottom == 0.0 { Err("it divides by zero") } else { Ok(sign * (whole + top / bottom)) }
+}
+
+/// Reads one number and one unit, such as `125 mm`, `5/16 in` or `1-1/4"`.
+///
+/// # Errors
+///
+/// [`ErrorKind::NoUnit`] for a bare number; [`ErrorKind::NotAQuantity`] for
+/// anything else that is not one number and one unit of the kind, decimal
+/// commas and numbers too great to be held included.
+///
+/// # Example
+///
+/// An inch and a quarter is 31.75 mm.
+///
+/// ```
+/// use hubwright::units::{Length, millimeter, read};
+///
+/// let length: Length = read("1-1/4 in")?;
+/// assert_eq!(length.get::<millimeter>(), 31.75);
+/// assert!(read::<Length>("2,5 mm").is_err());
+/// # Ok::<(), hubwright::Error>(())
+/// ```
+pub fn read<K: Kind>(text: &str) -> Result<K, Error> {
+    let trimmed = text.trim();
+    let hint = format!("write a number with a point and a unit, like \"{}\"", K::EXAMPLE);
+    let refuse = |why| ErrorKind::NotAQuantity {
+        argument: "value".into(),
+        text: cut(text),
+        kind: K::NAME,
+        why,
+        hint: hint.clone(),
+    };
+    // The longest ending that is a unit and leaves a number: "3000 1/min" is
+    // 3000 of 1/min, and "5/16 in" five sixteenths of an inch.
+    let mut why = None;
+    for (at, _) in trimmed.char_indices().skip(1) {
+        let (front, unit) = trimmed.split_at(at);
+        if let Some(spelling) = K::spelling(unit.trim()) {
+            match number(front, Decimal::Point) {
+                Ok(value) => return Ok((spelling.build)(value)),
+                Err(reason) => why = why.or(Some(reason)),
+            }
+        }
+    }
+    if number(trimmed, Decimal::Point).is_ok() {
+        return Err(ErrorKind::NoUnit {
+            argument: "value".into(),
+            given: cut(trimmed),
+            kind: K::NAME,
+            hint,
+        }
+        .into());
+    }
+    let unit_known = K::SPELLINGS.iter().any(|s| trimmed.ends_with(s.text));
+    Err(refuse(why.unwrap_or(if unit_known {
+        "that is no number"
+    } else {
+        "the unit is not one of its kind"
+    }))
+    .into())
+}
