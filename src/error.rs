@@ -222,6 +222,21 @@ impl Error {
         }
     }
 
+    /// The argument or heading that it is about, when it is about one.
+    pub fn argument(&self) -> Option<&str> {
+        match self.kind() {
+            ErrorKind::NotFinite { argument, .. }
+            | ErrorKind::OutOfRange { argument, .. }
+            | ErrorKind::NotAQuantity { argument, .. }
+            | ErrorKind::NoUnit { argument, .. }
+            | ErrorKind::WrongUnit { argument, .. }
+            | ErrorKind::UnknownWord { argument, .. }
+            | ErrorKind::Missing { argument, .. }
+            | ErrorKind::UnlikeLengths { argument, .. } => Some(argument),
+            _ => None,
+        }
+    }
+
     /// The same error under the name that the caller knows the argument by.
     #[must_use]
     pub fn named(mut self, name: &str) -> Self {

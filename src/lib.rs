@@ -9,6 +9,9 @@
 //! person come before anything that this crate says.
 
 pub mod error;
+pub mod mounting;
+#[cfg(feature = "sheets")]
+pub mod sheet;
 pub mod source;
 pub mod tables;
 pub mod units;

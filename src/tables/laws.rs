@@ -28,6 +28,10 @@ clauses! {
     FLANGES_ALIKE = "29cfr1910.215-c4", "29 CFR 1910.215", "(c)(4)", Reprint;
     /// Recess and undercut.
     FLANGE_RECESS = "29cfr1910.215-c5", "29 CFR 1910.215", "(c)(5)", Reprint;
+    /// Thickness of flanges, by their tables.
+    FLANGE_TABLES = "29cfr1910.215-tables", "29 CFR 1910.215", "Tables O-4, O-6 and O-8", Reprint;
+    /// Adaptor flanges; for which wheels the two tables are meant is recalled.
+    ADAPTOR_TABLES = "29cfr1910.215-o5-o7", "29 CFR 1910.215", "Tables O-5 and O-7", Memory;
     /// Blotters, and what needs none.
     BLOTTERS = "29cfr1910.215-c6", "29 CFR 1910.215", "(c)(6)", Reprint;
     /// The driving flange runs true.

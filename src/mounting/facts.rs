@@ -1,0 +1,184 @@
+//! What rules read: one flat row of numbers a mounting.
+//!
+//! Lengths are whole nanometres, speeds whole micrometres a second and
+//! millionths of a turn a minute, angles nanoradians, dates days, words their
+//! codes. Missing data are two reserved NaNs, so that no comparison with
+//! them holds.
+
+use std::marker::PhantomData;
+
+use super::fields::{COUNT, FieldType, Material, Rotation, ThreadHand, YesNo, with_parts};
+use crate::units::{
+    Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
+};
+use crate::wheel::flange::{Demands, has_table};
+use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
+
+/// Nobody asks for the datum.
+pub const NOT_ASKED: f64 = f64::from_bits(0x7ff8_0000_0000_0001);
+/// The datum is asked for and blank.
+pub const BLANK: f64 = f64::from_bits(0x7ff8_0000_0000_0002);
+
+/// Whether a number stands for a blank.
+#[inline(always)]
+pub(crate) fn is_blank(fact: f64) -> bool {
+    fact.to_bits() == BLANK.to_bits()
+}
+
+/// One datum of kind `K`, given or missing.
+#[derive(Clone, Copy, Debug)]
+#[repr(transparent)]
+pub struct Fact<K>(pub f64, PhantomData<K>);
+
+impl<K: FieldType> Fact<K> {
+    #[inline(always)]
+    pub(crate) const fn new(fact: f64) -> Self {
+        Self(fact, PhantomData)
+    }
+
+    /// Whether it is known.
+    #[inline(always)]
+    pub fn given(self) -> bool {
+        !self.0.is_nan()
+    }
+
+    /// Whether it is asked for and blank.
+    #[inline(always)]
+    pub fn blank(self) -> bool {
+        is_blank(self.0)
+    }
+
+    /// This, or another where nobody asks for this. A blank stays a blank.
+    #[inline(always)]
+    #[must_use]
+    pub fn or(self, other: Self) -> Self {
+        if self.given() || self.blank() { self } else { other }
+    }
+
+    /// Its value, when it is known.
+    #[inline(always)]
+    pub fn get(self) -> Option<K> {
+        if self.given() { K::from_fact(self.0) } else { None }
+    }
+
+    /// Whether it is known to be this word.
+    #[inline(always)]
+    pub fn is(self, word: K) -> bool {
+        self.0 == word.to_fact()
+    }
+}
+
+macro_rules! define_facts {
+    (
+        parts {$(
+            $(#[doc = $part_doc:literal])+
+            $part:ident {$(
+                $(#[doc = $doc:literal])+
+                $field:ident: $kind:ty = $words:literal [$($also:literal),*], $takes:ident, $none:ident;
+            )+}
+        )+}
+        places {$($place:ident: $of:ident = $place_words:literal [$($place_also:literal),*];)+}
+    ) => {
+        /// The facts of each part.
+        pub mod of {
+            use super::*;
+            $(
+                $(#[doc = $part_doc])+
+                #[derive(Clone, Copy, Debug)]
+                pub struct $part {
+                    $($(#[doc = $doc])+ pub $field: Fact<$kind>,)+
+                }
+
+                impl $part {
+                    pub(super) fn numbers(&self, out: &mut Vec<f64>) {
+                        out.extend([$(self.$field.0),+]);
+                    }
+
+                    #[inline(always)]
+                    pub(super) fn gather(mut next: impl FnMut() -> f64) -> Self {
+                        Self { $($field: Fact::new(next())),+ }
+                    }
+                }
+            )+
+        }
+
+        /// Everything that rules read of one mounting.
+        #[derive(Clone, Copy, Debug)]
+        pub struct Facts {
+            $(#[doc = concat!("The ", $place_words, ".")] pub $place: of::$of,)+
+            /// What its table demands of the fixed flange.
+            pub(crate) fixed_demands: Demands,
+            /// What its table demands of the loose flange.
+            pub(crate) loose_demands: Demands,
+        }
+
+        impl Facts {
+            /// One number a field, in the order of [`FIELDS`](super::FIELDS).
+            pub(crate) fn numbers(&self) -> Vec<f64> {
+                let mut out = Vec::with_capacity(COUNT);
+                $(self.$place.numbers(&mut out);)+
+                out
+            }
+
+            /// The facts whose numbers `get` gives by the place of their field in
+            /// [`FIELDS`](super::FIELDS), and the tables' demands.
+            #[inline(always)]
+            pub(crate) fn gather(get: impl Fn(usize) -> f64, fixed_demands: Demands, loose_demands: Demands) -> Self {
+                let mut at = 0;
+                let mut next = || { at += 1; get(at - 1) };
+                Self {
+                    $($place: of::$of::gather(&mut next),)+
+                    fixed_demands,
+                    loose_demands,
+                }
+            }
+        }
+    };
+}
+with_parts!(define_facts);
+
+impl Facts {
+    /// From one number a field; fields beyond the end of `numbers` are not asked.
+    pub(crate) fn of(numbers: &[f64]) -> Self {
+        let get = |at: usize| numbers.get(at).copied().unwrap_or(NOT_ASKED);
+        let bare = Self::gather(get, Demands::NONE, Demands::NONE);
+        Self::gather(get, bare.demands_of(&bare.fixed_flange), bare.demands_of(&bare.loose_flange))
+    }
+
+    /// What its table demands of a flange; nothing where the table or what it
+    /// goes by is not known.
+    #[inline]
+    pub(crate) fn demands_of(&self, flange: &of::Flange) -> Demands {
+        let (Some(kind), Some(shape)) = (flange_kind(flange).get(), self.wheel.shape.get()) else {
+            return Demands::NONE;
+        };
+        let wheel = self.wheel.nominal_diameter.or(self.wheel.diameter);
+        if !wheel.given() || !has_table(shape) {
+            return Demands::NONE;
+        }
+        Demands::of(kind, wheel.0, self.wheel.hole.0)
+    }
+
+    /// How the wheel is held: between flanges, unless somebody says otherwise.
+    #[inline(always)]
+    pub(crate) fn fastening(&self) -> Fact<Fastening> {
+        self.wheel.fastening.or(Fact::new(Fastening::Flanges as u8 as f64))
+    }
+
+    /// Whether the wheel is known to be held by something else than two flanges.
+    #[inline(always)]
+    pub(crate) fn without_flanges(&self) -> bool {
+        self.fastening().given()
+            && !self.wheel.fastening.or(self.fastening()).is(Fastening::Flanges)
+    }
+}
+
+/// Kind of a flange: a recess makes a relieved one where nobody gives the kind.
+#[inline(always)]
+pub(crate) fn flange_kind(flange: &of::Flange) -> Fact<FlangeKind> {
+    let by_recess = if flange.recess.0 > 0.0 { FlangeKind::Relieved.to_fact() } else { NOT_ASKED };
+    flange.kind.or(Fact::new(by_recess))
+}
+
+/// A row of facts in which nobody asks for anything.
+pub(crate) const NOTHING: [f64; COUNT] = [NOT_ASKED; COUNT];

@@ -1,0 +1,207 @@
+//! The flanges' diameters: a third of the wheel, the tables, and both alike.
+
+use super::{Judged, missing, rule};
+use crate::mounting::facts::{Fact, Facts, flange_kind, is_blank, of};
+use crate::tables::{flanges, laws};
+use crate::units::Length;
+use crate::wheel::flange::{Demands, Table, has_table, ratio};
+use crate::wheel::{Fastening, MachineKind};
+
+/// Whether shape or fastening is asked for and blank, so that no rule of
+/// flanges can tell whether it applies.
+#[inline(always)]
+pub(super) fn can_not_place(f: &Facts) -> bool {
+    f.wheel.shape.blank() || f.wheel.fastening.blank()
+}
+
+rule! {
+    /// Flanges hold a wheel by a ring well away from its hole. Both must be at
+    /// least a third of the diameter of the new wheel; for cutting-off wheels of
+    /// types 1 and 27A a quarter will do. Exempt are mounted wheels, portable
+    /// wheels with threaded inserts or studs, discs, plate-mounted and
+    /// chuck-held wheels, types 27 and 28 and the modified types for terrazzo.
+    /// The law exempts "certain" internal wheels without saying which: there a
+    /// smaller flange is a caution. A shape that nobody asks for is held to
+    /// the third.
+    FLANGE_BELOW_ONE_THIRD = "flange-below-one-third", essential true;
+    asks "is a flange smaller than a third of the new wheel (a quarter for cutting-off wheels)?";
+    needs wheel.diameter, fixed_flange.diameter, loose_flange.diameter;
+    uses wheel.shape, wheel.fastening, machine.kind;
+    cases {
+        BelowThird: Refuse, Size Least, laws::FLANGE_THIRD,
+            "a flange is {found}, a third of the wheel {demanded}";
+        BelowQuarter: Refuse, Size Least, laws::FLANGE_THIRD,
+            "a flange is {found}, a quarter of the cutting-off wheel {demanded}";
+        Internal: Caution, Size Least, laws::FLANGE_THIRD,
+            "a flange is {found}, a third of the wheel {demanded}; certain internal wheels are exempt";
+        Third: Pass, Size Least, laws::FLANGE_THIRD,
+            "the smaller flange is {found}, a third of the wheel {demanded}";
+        Quarter: Pass, Size Least, laws::FLANGE_THIRD,
+            "the smaller flange is {found}, a quarter of the cutting-off wheel {demanded}";
+        Exempt: NotChecked, Nothing Least, laws::FLANGE_THIRD,
+            "this shape or fastening is exempt";
+    }
+    advice "Fit flanges of the diameter demanded, both alike, or a smaller wheel.";
+    judge |f, _t| {
+        if f.without_flanges() || f.wheel.shape.get().is_some_and(|shape| ratio(shape).is_none()) {
+            return It::Exempt.bare();
+        }
+        if can_not_place(f) {
+            return Judged::CANT_TELL;
+        }
+        let wheel = f.wheel.diameter.0;
+        let quarter = f.wheel.shape.get().is_some_and(|shape| ratio(shape) == Some(4.0));
+        let times = if quarter { 4.0 } else { 3.0 };
+        let one = |flange: Fact<Length>| {
+            if let Some(missing) = missing([wheel, flange.0]) {
+                return missing;
+            }
+            // Whole multiples compare exactly; the rounded third is for reading.
+            let (found, demanded) = (flange.0, (wheel / times).ceil());
+            match (times * flange.0 >= wheel, quarter) {
+                (true, true) => It::Quarter.with(found, demanded),
+                (true, false) => It::Third.with(found, demanded),
+                (false, true) => It::BelowQuarter.with(found, demanded),
+                (false, false) if f.machine.kind.is(MachineKind::Internal) => It::Internal.with(found, demanded),
+                (false, false) => It::BelowThird.with(found, demanded),
+            }
+        };
+        It::both(one(f.fixed_flange.diameter), one(f.loose_flange.diameter))
+    }
+}
+
+/// What can be said of a flange by its table before its sizes are looked at:
+/// data that are missing, or that there is no table.
+#[inline(always)]
+pub(super) fn tabled(f: &Facts, flange: &of::Flange, no_table: Judged) -> Option<Judged> {
+    let other = f.without_flanges() && !f.fastening().get().is_some_and(Fastening::threaded);
+    if other || f.wheel.shape.get().is_some_and(|shape| !has_table(shape)) {
+        return Some(no_table);
+    }
+    if can_not_place(f) {
+        return Some(Judged::CANT_TELL);
+    }
+    let kind = flange_kind(flange);
+    let wheel = f.wheel.nominal_diameter.or(f.wheel.diameter);
+    let needs_hole = kind.get().is_some_and(|kind| kind.undercut());
+    let hole = if needs_hole { f.wheel.hole.0 } else { 0.0 };
+    missing([kind.0, f.wheel.shape.0, wheel.0, hole])
+}
+
+/// The answer on both flanges; on the fixed one alone for a wheel that brings
+/// its own thread and has no other.
+#[inline(always)]
+pub(super) fn on_flanges(
+    f: &Facts,
+    both: impl Fn(Judged, Judged) -> Judged,
+    one: impl Fn(&of::Flange, &Demands) -> Judged,
+) -> Judged {
+    let fixed = one(&f.fixed_flange, &f.fixed_demands);
+    if f.fastening().get().is_some_and(Fastening::threaded) {
+        return fixed;
+    }
+    both(fixed, one(&f.loose_flange, &f.loose_demands))
+}
+
+rule! {
+    /// The tables give each size of wheel its least flange. A wheel within
+    /// 0.5 mm of a listed size, or sold by one (nominal diameter), is judged by
+    /// its own row. Between two sizes the law gives no interpolation: a flange
+    /// under the row at or below the wheel is refused, one between that row and
+    /// the next is a caution. Relieved flanges go by Table O-6, unrelieved ones
+    /// by O-4 (only for wheels with threaded inserts or studs), sleeves by O-8
+    /// and, for holes smaller than it lists, by O-6. O-5 and O-7 are for
+    /// adaptors; for which wheels is recalled, so that they caution only. A
+    /// flange of no stated kind that has a recess counts as relieved. The
+    /// tables' diameters are not applied to cutting-off wheels.
+    FLANGE_BELOW_TABLE = "flange-below-table", essential false;
+    asks "is a flange smaller than the row of its table for this wheel?";
+    needs wheel.shape, wheel.diameter, fixed_flange.kind, fixed_flange.diameter, loose_flange.kind, loose_flange.diameter;
+    uses wheel.nominal_diameter, wheel.hole, wheel.fastening, fixed_flange.recess, loose_flange.recess;
+    cases {
+        BelowO4: Refuse, Size Least, flanges::O4, "a flange is {found}, the table asks for {demanded}";
+        BelowO6: Refuse, Size Least, flanges::O6, "a flange is {found}, the table asks for {demanded}";
+        BelowO8: Refuse, Size Least, flanges::O8, "a flange is {found}, the table asks for {demanded}";
+        BelowAdaptor: Caution, Size Least, laws::ADAPTOR_TABLES,
+            "an adaptor flange is {found}, the table asks for {demanded}";
+        BelowNext: Caution, Size Least, laws::FLANGE_TABLES,
+            "the wheel is between two listed sizes; a flange is {found}, the next row asks for {demanded}";
+        Enough: Pass, Size Least, laws::FLANGE_TABLES,
+            "the smaller flange is {found}, the table asks for {demanded}";
+        NoRow: NotChecked, Nothing Least, laws::FLANGE_TABLES,
+            "no table is about this wheel and flange";
+    }
+    advice "Fit flanges of the diameter demanded, both alike.";
+    judge |f, _t| {
+        if f.wheel.shape.get().is_some_and(|shape| shape.cuts_off()) {
+            return It::NoRow.bare();
+        }
+        on_flanges(f, It::both, |flange, demands| {
+            if let Some(answer) = tabled(f, flange, It::NoRow.bare()) {
+                return answer;
+            }
+            let found = flange.diameter.0;
+            if let Some(missing) = missing([found]) {
+                return missing;
+            }
+            if found < demands.diameter {
+                return match demands.table {
+                    Table::O4 => It::BelowO4,
+                    Table::O8 => It::BelowO8,
+                    Table::O5 | Table::O7 => It::BelowAdaptor,
+                    Table::O6 | Table::None => It::BelowO6,
+                }
+                .with(found, demands.diameter);
+            }
+            if found < demands.next {
+                return It::BelowNext.with(found, demands.next);
+            }
+            if demands.diameter.is_nan() { It::NoRow.bare() } else { It::Enough.with(found, demands.diameter) }
+        })
+    }
+}
+
+rule! {
+    /// Flanges of unlike diameter or land bend the wheel between them. Both
+    /// must be alike within a tolerance (0.5 mm unless another is given).
+    /// Exempt are types 27 and 28 with their adaptors and the modified types
+    /// for terrazzo.
+    FLANGES_UNLIKE = "flanges-unlike", essential true;
+    asks "do the two flanges differ in diameter or in the width of their lands?";
+    needs fixed_flange.diameter, loose_flange.diameter, fixed_flange.land, loose_flange.land;
+    uses wheel.shape, wheel.fastening;
+    cases {
+        Diameters: Refuse, Size Most, laws::FLANGES_ALIKE,
+            "the flanges differ by {found} in diameter, more than {demanded}";
+        Lands: Refuse, Size Most, laws::FLANGES_ALIKE,
+            "the flanges' lands differ by {found} in width, more than {demanded}";
+        Alike: Pass, Size Most, laws::FLANGES_ALIKE,
+            "the flanges differ by {found}, {demanded} at most";
+        Exempt: NotChecked, Nothing Most, laws::FLANGES_ALIKE,
+            "this shape or fastening is exempt";
+    }
+    advice "Turn or make the flanges alike: same diameter, same land.";
+    judge |f, t| {
+        if f.without_flanges() || f.wheel.shape.get().is_some_and(|shape| shape.special_flanges()) {
+            return It::Exempt.bare();
+        }
+        if can_not_place(f) {
+            return Judged::CANT_TELL;
+        }
+        let most = t.flange_tolerance;
+        let diameters = (f.fixed_flange.diameter.0 - f.loose_flange.diameter.0).abs();
+        let lands = (f.fixed_flange.land.0 - f.loose_flange.land.0).abs();
+        if diameters > most {
+            return It::Diameters.with(diameters, most);
+        }
+        if lands > most {
+            return It::Lands.with(lands, most);
+        }
+        let needed = [&f.fixed_flange, &f.loose_flange].map(|flange| [flange.diameter.0, flange.land.0]);
+        let [[a, b], [c, d]] = needed;
+        if needed.as_flattened().iter().any(|fact| is_blank(*fact)) {
+            return Judged::CANT_TELL;
+        }
+        missing([a, b, c, d]).unwrap_or_else(|| It::Alike.with(diameters.max(lands), most))
+    }
+}

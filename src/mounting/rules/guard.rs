@@ -1,0 +1,99 @@
+//! The guard: how far it leaves the wheel open.
+
+use super::{Judged, missing, rule};
+use crate::mounting::fields::YesNo;
+use crate::mounting::terms::Law;
+use crate::source::Source;
+use crate::tables::laws;
+use crate::units::{Angle, Exact, degree};
+use crate::wheel::MachineKind;
+
+/// Whole degrees as a fact.
+#[inline(always)]
+fn degrees(angle: f64) -> f64 {
+    Angle::new::<degree>(angle).exact()
+}
+
+/// Greatest exposure, and the highest point at which it may start, in degrees;
+/// NaN where none is given.
+#[inline(always)]
+fn allowed(kind: MachineKind, work_below: bool) -> (f64, f64) {
+    match kind {
+        MachineKind::Bench if work_below => (125.0, 65.0),
+        MachineKind::Bench => (90.0, 65.0),
+        MachineKind::Cylindrical => (180.0, 65.0),
+        MachineKind::Surface | MachineKind::CuttingOff => (150.0, -15.0),
+        MachineKind::SwingFrame
+        | MachineKind::Snagging
+        | MachineKind::Portable
+        | MachineKind::Tool => (180.0, f64::NAN),
+        MachineKind::Top => (60.0, f64::NAN),
+        MachineKind::Internal => (f64::NAN, f64::NAN),
+    }
+}
+
+const FEDERAL: Source = laws::GUARD_ANGLES;
+
+rule! {
+    /// The guard catches the pieces. How far it may be open, and where the
+    /// opening may start, depends on the machine: bench and floor stands 90° (125° when the
+    /// work must touch the wheel below the spindle) from 65° above the horizontal,
+    /// cylindrical 180° from 65°, surface and cutting-off 150° from 15° below,
+    /// swing frames, automatic snagging and portable grinders 180°, top
+    /// grinding 60°. Tool grinders have no federal angle; Michigan gives them
+    /// 180°. Internal grinding is covered by the work.
+    GUARD_OPEN = "guard-open", essential false;
+    asks "is the guard open further than this machine allows, or does the opening start too high?";
+    needs machine.kind, machine.guard_exposure;
+    uses machine.guard_start, machine.work_below_spindle;
+    cases {
+        OpenByLaw: Refuse, Angle Most, FEDERAL, "the guard is open by {found}, {demanded} is the most";
+        Open: Caution, Angle Most, FEDERAL,
+            "the guard is open by {found}, {demanded} is the most under federal law of the United States";
+        PortableByLaw: Refuse, Angle Most, laws::GUARD_PORTABLE, "the guard is open by {found}, {demanded} is the most";
+        ToolByLaw: Refuse, Angle Most, laws::GUARD_TOOL_MI, "the guard is open by {found}, {demanded} is the most";
+        Tool: Caution, Angle Most, laws::GUARD_TOOL_MI,
+            "the guard is open by {found}, {demanded} is the most in Michigan; federal law gives none";
+        HighByLaw: Refuse, Angle Most, FEDERAL,
+            "the opening starts {found} above the horizontal, {demanded} is the most";
+        High: Caution, Angle Most, FEDERAL,
+            "the opening starts {found} above the horizontal, {demanded} is the most under federal law of the United States";
+        Within: Pass, Angle Most, FEDERAL, "the guard is open by {found}, {demanded} is the most";
+        NoAngle: NotChecked, Nothing Most, FEDERAL, "no angle is given for this machine";
+    }
+    advice "Close the guard to the angle allowed before the wheel is started.";
+    judge |f, t| {
+        let (exposure, start, below) = (f.machine.guard_exposure.0, f.machine.guard_start, f.machine.work_below_spindle);
+        if let Some(missing) = missing([f.machine.kind.0]) {
+            return missing;
+        }
+        let Some(kind) = f.machine.kind.get() else { return Judged::CANT_TELL };
+        let (most, highest) = allowed(kind, below.is(YesNo::Yes));
+        if most.is_nan() {
+            return It::NoAngle.bare();
+        }
+        let (most, highest) = (degrees(most), degrees(highest));
+        let maybe_more = kind == MachineKind::Bench && below.blank();
+        let federal = t.has(Law::Us);
+        if exposure > most && !(maybe_more && exposure <= degrees(125.0)) {
+            return match kind {
+                MachineKind::Tool if t.has(Law::UsMi) => It::ToolByLaw,
+                MachineKind::Tool => It::Tool,
+                MachineKind::Portable if federal => It::PortableByLaw,
+                _ if federal => It::OpenByLaw,
+                _ => It::Open,
+            }
+            .with(exposure, most);
+        }
+        if start.0 > highest {
+            let case = if federal { It::HighByLaw } else { It::High };
+            return case.with(start.0, highest);
+        }
+        if maybe_more && exposure > most {
+            return Judged::CANT_TELL;
+        }
+        // Where a start is given for the machine, an exposure alone is half of the answer.
+        let start = if highest.is_nan() { 0.0 } else { start.0 };
+        missing([exposure, start]).unwrap_or_else(|| It::Within.with(exposure, most))
+    }
+}

@@ -1,0 +1,394 @@
+//! The rules, one file a subject, and what a rule is.
+//!
+//! A rule judges in two steps. Its `judge` reads the [`Facts`] and answers
+//! with the number of one of its cases and the two figures it compared, no
+//! words, so that a million mountings take a fraction of a second. A
+//! [`Finding`](super::Finding) with words is built from that for what is shown.
+
+mod blotter;
+mod fit;
+mod flange;
+mod guard;
+mod plate;
+mod speed;
+mod thread;
+mod wheel;
+
+use super::facts::{Facts, is_blank};
+use super::fields::{FIELDS, Field};
+use super::rack::{BLOCK, Block};
+use super::terms::Terms;
+use super::verdict::Outcome;
+use crate::source::Source;
+
+/// Every rule, in the order in which a mounting is gone over.
+pub static RULES: [&Rule; 24] = [
+    &speed::OVER_SPEED,
+    &speed::MARKINGS_DISAGREE,
+    &wheel::HOLE_LARGE_FOR_WHEEL,
+    &wheel::CUTTING_OFF_TOO_THICK,
+    &wheel::WHEEL_TOO_OLD,
+    &wheel::BUSHING,
+    &flange::FLANGE_BELOW_ONE_THIRD,
+    &flange::FLANGE_BELOW_TABLE,
+    &flange::FLANGES_UNLIKE,
+    &plate::FLANGE_RELIEF,
+    &plate::LAND_WIDTH,
+    &plate::FLANGE_TOO_THIN,
+    &plate::FLANGE_MATERIAL,
+    &fit::HUB_RUN_OUT,
+    &blotter::BLOTTER_MISSING,
+    &blotter::BLOTTER_TOO_SMALL,
+    &blotter::BLOTTER_REUSED,
+    &fit::WHEEL_BINDS,
+    &fit::SPIGOT_SIZE,
+    &fit::WHEEL_LOOSE,
+    &thread::THREAD_HAND,
+    &thread::NUT_BOTTOMS,
+    &thread::THREAD_REACH,
+    &guard::GUARD_OPEN,
+];
+
+/// The rule with a slug.
+pub fn find_rule(slug: &str) -> Option<&'static Rule> {
+    RULES.iter().find(|rule| rule.slug == slug).copied()
+}
+
+/// What a rule's figures are measured in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Measure {
+    /// No figures.
+    Nothing,
+    /// Rotational speed.
+    Turns,
+    /// Rim speed.
+    Rim,
+    /// Length.
+    Size,
+    /// Angle.
+    Angle,
+    /// Date.
+    Day,
+}
+
+/// Which side of the demand is room.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Side {
+    /// What was found must be at least the demand.
+    Least,
+    /// What was found must be at most the demand.
+    Most,
+}
+
+/// One way a rule can turn out.
+#[derive(Clone, Copy, Debug)]
+pub struct Case {
+    /// How bad it is.
+    pub outcome: Outcome,
+    /// What its figures are.
+    pub measure: Measure,
+    /// Which side of the demand is room.
+    pub side: Side,
+    /// Who demands it.
+    pub source: Source,
+    /// What it says, with `{found}` and `{demanded}` for the figures.
+    pub says: &'static str,
+}
+
+/// What every rule says when a datum it needs is missing.
+pub(crate) const CANT_TELL: u8 = 0;
+/// What every rule says when nobody asks for a datum it needs.
+pub(crate) const NOBODY_ASKS: u8 = 1;
+/// Number of a rule's own first case.
+pub(crate) const OWN: u8 = 2;
+/// Room for the outcomes of a rule's cases.
+const MOST_CASES: usize = 16;
+
+/// A rule's answer in numbers: a case and the two figures compared.
+#[derive(Clone, Copy, Debug)]
+pub struct Judged {
+    pub(crate) case: u8,
+    /// What was found, in the whole steps of [`Facts`]; NaN without figures.
+    pub found: f64,
+    /// What was demanded.
+    pub demanded: f64,
+}
+
+impl Judged {
+    /// Something is blank.
+    pub(crate) const CANT_TELL: Self =
+        Self { case: CANT_TELL, found: f64::NAN, demanded: f64::NAN };
+    /// Nobody asks.
+    pub(crate) const NOBODY_ASKS: Self = Self { case: NOBODY_ASKS, ..Self::CANT_TELL };
+}
+
+/// A rule of a mounting.
+pub struct Rule {
+    /// Its name, stable between versions.
+    pub slug: &'static str,
+    /// What it asks.
+    pub asks: &'static str,
+    /// Whether every mounting must pass it, so that missing data are never passed over.
+    pub essential: bool,
+    /// How to put it right.
+    pub advice: &'static str,
+    /// Its manual: why it is there and how it judges.
+    pub manual: &'static str,
+    /// Its cases, in order; every outcome it can reach is here.
+    pub cases: &'static [Case],
+    needs: &'static [(&'static str, &'static str)],
+    uses: &'static [(&'static str, &'static str)],
+    adds: Option<fn(&Facts, &Terms) -> Option<String>>,
+    judge: fn(&Facts, &Terms) -> Judged,
+    block: fn(&Block<'_>, &Terms, &mut [Outcome; BLOCK]),
+}
+
+impl Rule {
+    /// Judges one mounting, in numbers.
+    pub(crate) fn judge(&self, facts: &Facts, terms: &Terms) -> Judged {
+        (self.judge)(facts, terms)
+    }
+
+    /// Judges a block of mountings; only the outcomes are kept.
+    pub(crate) fn judge_block(&self, block: &Block<'_>, terms: &Terms, out: &mut [Outcome; BLOCK]) {
+        (self.block)(block, terms, out);
+    }
+
+    /// A sentence more about a finding, such as what it does at the rim.
+    pub(crate) fn adds(&self, facts: &Facts, terms: &Terms) -> Option<String> {
+        self.adds.and_then(|adds| adds(facts, terms))
+    }
+
+    /// The fields without which it can't judge.
+    pub fn needs(&self) -> impl Iterator<Item = &'static Field> {
+        fields_named(self.needs)
+    }
+
+    /// The fields that it reads besides, when they are there or asked for.
+    pub fn uses(&self) -> impl Iterator<Item = &'static Field> {
+        fields_named(self.uses)
+    }
+
+    /// The case that an answer names; `None` when a datum is missing.
+    pub(crate) fn case(&self, judged: Judged) -> Option<&'static Case> {
+        self.cases.get(usize::from(judged.case.checked_sub(OWN)?))
+    }
+
+    /// How bad an answer is.
+    pub(crate) fn outcome(&self, judged: Judged) -> Outcome {
+        match (self.case(judged), judged.case) {
+            (Some(case), _) => case.outcome,
+            (None, NOBODY_ASKS) if !self.essential => Outcome::NotChecked,
+            _ => Outcome::Unknown,
+        }
+    }
+
+    /// Every outcome it can reach, worst first.
+    pub fn reaches(&self) -> Vec<Outcome> {
+        let mut all: Vec<_> = self.cases.iter().map(|case| case.outcome).collect();
+        all.push(Outcome::Unknown);
+        if !self.essential {
+            all.push(Outcome::NotChecked);
+        }
+        all.sort_unstable();
+        all.dedup();
+        all
+    }
+
+    /// The sources it cites, each once.
+    pub fn sources(&self) -> Vec<Source> {
+        let mut all = Vec::new();
+        for case in self.cases {
+            if !all.contains(&case.source) {
+                all.push(case.source);
+            }
+        }
+        all
+    }
+}
+
+fn fields_named(names: &'static [(&str, &str)]) -> impl Iterator<Item = &'static Field> {
+    names.iter().filter_map(|(place, name)| {
+        FIELDS.iter().find(|field| field.place == *place && field.name == *name)
+    })
+}
+
+impl std::fmt::Debug for Rule {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Rule").field("slug", &self.slug).finish_non_exhaustive()
+    }
+}
+
+impl PartialEq for Rule {
+    fn eq(&self, other: &Self) -> bool {
+        self.slug == other.slug
+    }
+}
+
+/// What missing data come to: nothing missing, a blank, or nobody asking.
+#[inline(always)]
+pub(crate) fn missing<const N: usize>(needed: [f64; N]) -> Option<Judged> {
+    let mut answer = None;
+    for fact in needed {
+        if is_blank(fact) {
+            return Some(Judged::CANT_TELL);
+        }
+        if fact.is_nan() {
+            answer = Some(Judged::NOBODY_ASKS);
+        }
+    }
+    answer
+}
+
+/// The outcome of each case by its number, for the block loops.
+pub(crate) const fn outcomes(cases: &[Case], essential: bool) -> [Outcome; MOST_CASES] {
+    let mut table = [Outcome::Unknown; MOST_CASES];
+    if !essential {
+        table[NOBODY_ASKS as usize] = Outcome::NotChecked;
+    }
+    let mut at = 0;
+    while at < cases.len() {
+        table[at + OWN as usize] = cases[at].outcome;
+        at += 1;
+    }
+    table
+}
+
+/// Fails to compile when a case of practice or memory refuses.
+pub(crate) const fn only_grounded_refusals(cases: &[Case]) {
+    let mut at = 0;
+    while at < cases.len() {
+        let refuses = matches!(cases[at].outcome, Outcome::Refuse);
+        assert!(
+            !refuses || cases[at].source.status.may_refuse(),
+            "practice and memory can't refuse"
+        );
+        at += 1;
+    }
+}
+
+/// The worse of the answers on two flanges, by outcome and then by room.
+///
+/// One side that passes does not speak for a side that nobody asks about.
+#[inline(always)]
+pub(crate) fn both(
+    outcomes: &[Outcome; MOST_CASES],
+    cases: &[Case],
+    a: Judged,
+    b: Judged,
+) -> Judged {
+    let rank = |judged: Judged| match outcomes[usize::from(judged.case) % MOST_CASES] {
+        Outcome::NotChecked if judged.case == NOBODY_ASKS => 1 + 2 * Outcome::Caution as u8,
+        outcome => 2 * outcome as u8,
+    };
+    let room = |judged: Judged| {
+        let side = cases.get(usize::from(judged.case.wrapping_sub(OWN))).map(|case| case.side);
+        match side {
+            Some(Side::Most) => judged.demanded - judged.found,
+            _ => judged.found - judged.demanded,
+        }
+    };
+    if rank(b) < rank(a) || (rank(b) == rank(a) && room(b) < room(a)) { b } else { a }
+}
+
+/// Declares a rule: its cases, the fields it needs, and one body from which
+/// the scalar judgement and the block loops are made.
+macro_rules! rule {
+    (
+        $(#[doc = $doc:literal])+
+        $name:ident = $slug:literal, essential $essential:literal;
+        asks $asks:literal;
+        needs $($place:ident . $field:ident),+;
+        $(uses $($use_place:ident . $use_field:ident),+;)?
+        cases { $($case:ident: $outcome:ident, $measure:ident $side:ident, $source:expr, $says:literal;)+ }
+        advice $advice:literal;
+        $(adds $adds:expr;)?
+        judge |$f:ident, $t:ident| $body:block
+    ) => {
+        $(#[doc = $doc])+
+        pub static $name: crate::mounting::rules::Rule = {
+            #[derive(Clone, Copy)]
+            #[repr(u8)]
+            #[allow(clippy::enum_variant_names, reason = "cases are named for what they find")]
+            enum It { $($case),+ }
+
+            impl It {
+                /// This case with the figures compared.
+                #[inline(always)]
+                fn with(self, found: f64, demanded: f64) -> crate::mounting::rules::Judged {
+                    let case = self as u8 + crate::mounting::rules::OWN;
+                    crate::mounting::rules::Judged { case, found, demanded }
+                }
+
+                /// This case, which compares nothing.
+                #[inline(always)]
+                #[allow(dead_code, reason = "most rules compare figures in every case")]
+                fn bare(self) -> crate::mounting::rules::Judged {
+                    self.with(f64::NAN, f64::NAN)
+                }
+
+                /// The worse of the answers on two flanges.
+                #[inline(always)]
+                #[allow(dead_code, reason = "for rules that judge two flanges")]
+                fn both(
+                    a: crate::mounting::rules::Judged,
+                    b: crate::mounting::rules::Judged,
+                ) -> crate::mounting::rules::Judged {
+                    crate::mounting::rules::both(&OUTCOMES, CASES, a, b)
+                }
+            }
+
+            const CASES: &[crate::mounting::rules::Case] = &[$(crate::mounting::rules::Case {
+                outcome: crate::mounting::verdict::Outcome::$outcome,
+                measure: crate::mounting::rules::Measure::$measure,
+                side: crate::mounting::rules::Side::$side,
+                source: $source,
+                says: $says,
+            }),+];
+            static OUTCOMES: [crate::mounting::verdict::Outcome; 16] =
+                crate::mounting::rules::outcomes(CASES, $essential);
+            const _: () = crate::mounting::rules::only_grounded_refusals(CASES);
+
+            #[inline(always)]
+            fn judge(
+                $f: &crate::mounting::facts::Facts,
+                $t: &crate::mounting::terms::Terms,
+            ) -> crate::mounting::rules::Judged $body
+
+            /// That the fields named exist is checked here, when this compiles.
+            #[allow(dead_code, reason = "never called")]
+            fn needs(f: &crate::mounting::facts::Facts) -> impl Sized + '_ {
+                (($(f.$place.$field,)+), ($($(f.$use_place.$use_field,)+)?))
+            }
+
+            #[inline(always)]
+            fn block(
+                block: &crate::mounting::rack::Block<'_>,
+                terms: &crate::mounting::terms::Terms,
+                out: &mut [crate::mounting::verdict::Outcome; crate::mounting::rack::BLOCK],
+            ) {
+                for (row, out) in out.iter_mut().enumerate() {
+                    let judged = judge(&block.row(row), terms);
+                    *out = OUTCOMES[usize::from(judged.case) % OUTCOMES.len()];
+                }
+            }
+
+            crate::mounting::rules::Rule {
+                slug: $slug,
+                asks: $asks,
+                essential: $essential,
+                advice: $advice,
+                manual: concat!($($doc, "\n"),+),
+                cases: CASES,
+                needs: &[$((stringify!($place), stringify!($field))),+],
+                uses: &[$($((stringify!($use_place), stringify!($use_field))),+)?],
+                adds: rule!(@adds $($adds)?),
+                judge: |facts, terms| judge(facts, terms),
+                block: crate::mounting::rack::fastest!(block),
+            }
+        };
+    };
+    (@adds) => { None };
+    (@adds $adds:expr) => { Some($adds) };
+}
+pub(crate) use rule;

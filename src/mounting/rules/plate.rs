@@ -1,0 +1,228 @@
+//! The flange as a plate: recess, land, thickness, material.
+
+use super::flange::{can_not_place, on_flanges, tabled};
+use super::{Judged, missing, rule};
+use crate::mounting::facts::is_blank;
+use crate::mounting::fields::Material;
+use crate::mounting::terms::Law;
+use crate::tables::{flanges, laws};
+use crate::wheel::flange::{LEAST_RECESS, LEAST_UNDERCUT, RELIEF_FROM, Table};
+use crate::wheel::{Fastening, FlangeKind, Shape};
+
+rule! {
+    /// A flange bears on its land alone when it is recessed inside it by at
+    /// least 1/16 in; a flat one grips at the hole, where the wheel is weakest.
+    /// Adaptor and sleeve flanges are undercut 1/8 in at the hole instead.
+    /// Wheels under 2 in may have flat flanges. Wheels with threaded inserts or
+    /// studs, and type 27A, must have them.
+    FLANGE_RELIEF = "flange-relief", essential false;
+    asks "is a flange's recess too shallow or missing, or there where it is forbidden?";
+    needs wheel.diameter, fixed_flange.recess, loose_flange.recess;
+    uses wheel.shape, wheel.fastening, fixed_flange.kind, loose_flange.kind, fixed_flange.undercut, loose_flange.undercut;
+    cases {
+        Shallow: Refuse, Size Least, laws::FLANGE_RECESS,
+            "a flange is recessed by {found}, {demanded} is the least";
+        Flat: Refuse, Nothing Least, laws::FLANGE_RECESS,
+            "a flange has no recess";
+        Undercut: Refuse, Size Least, laws::FLANGE_RECESS,
+            "an adaptor or sleeve flange is undercut by {found} at the hole, {demanded} is the least";
+        Forbidden: Refuse, Nothing Least, laws::FLANGE_THIRD,
+            "a flange is recessed where this wheel must have a flat one";
+        Recessed: Pass, Size Least, laws::FLANGE_RECESS,
+            "the recess or undercut is {found}, {demanded} is the least";
+        RightlyFlat: Pass, Nothing Least, laws::FLANGE_THIRD,
+            "the flange is flat, as this wheel must have it";
+        SmallWheel: NotChecked, Nothing Least, flanges::O6,
+            "wheels under 2 in may have flat flanges";
+        Other: NotChecked, Nothing Least, laws::FLANGE_RECESS,
+            "not asked of this shape or fastening";
+    }
+    advice "Recess the flange 1/16 in (1.6 mm) inside its land, or fit the kind this wheel must have.";
+    judge |f, _t| {
+        let shape = f.wheel.shape.get();
+        let threaded = f.fastening().get().is_some_and(Fastening::threaded);
+        let held_otherwise = f.without_flanges() && !threaded;
+        if held_otherwise || shape.is_some_and(|shape| shape.special_flanges() || shape == Shape::Disc) {
+            return It::Other.bare();
+        }
+        if can_not_place(f) {
+            return Judged::CANT_TELL;
+        }
+        let flat = threaded || shape == Some(Shape::Type27A);
+        if !flat {
+            if let Some(missing) = missing([f.wheel.diameter.0]) {
+                return missing;
+            }
+            if f.wheel.diameter.0 < RELIEF_FROM {
+                return It::SmallWheel.bare();
+            }
+        }
+        on_flanges(f, It::both, |flange, _| {
+            let (kind, recess) = (flange.kind, flange.recess.0);
+            if flat {
+                let recessed = recess > 0.0 || kind.is(FlangeKind::Relieved);
+                let known = kind.given() || !recess.is_nan();
+                return match (recessed, known) {
+                    (true, _) => It::Forbidden.bare(),
+                    (false, _) if kind.blank() || is_blank(recess) => Judged::CANT_TELL,
+                    (false, true) => It::RightlyFlat.bare(),
+                    (false, false) => Judged::NOBODY_ASKS,
+                };
+            }
+            if kind.is(FlangeKind::Unrelieved) {
+                return It::Flat.bare();
+            }
+            if kind.blank() {
+                return Judged::CANT_TELL;
+            }
+            let undercut = kind.get().is_some_and(FlangeKind::undercut);
+            let (found, least) =
+                if undercut { (flange.undercut.0, LEAST_UNDERCUT) } else { (recess, LEAST_RECESS) };
+            if let Some(missing) = missing([found]) {
+                return missing;
+            }
+            match (found >= least, undercut) {
+                (true, _) => It::Recessed.with(found, least),
+                (false, true) => It::Undercut.with(found, least),
+                (false, false) => It::Shallow.with(found, least),
+            }
+        })
+    }
+}
+
+rule! {
+    /// A land under the table's least presses too hard on the wheel. One over
+    /// its greatest moves the grip toward the hole: refused under federal law,
+    /// a caution elsewhere. Between two listed sizes the least is that of the
+    /// row below the wheel and the greatest that of the row above, so that
+    /// nobody is refused by a row that is not his. Table O-6, relieved flanges.
+    LAND_WIDTH = "land-width", essential false;
+    asks "is the land that bears on the wheel narrower or wider than the table allows?";
+    needs wheel.shape, wheel.diameter, fixed_flange.kind, fixed_flange.land, loose_flange.kind, loose_flange.land;
+    uses wheel.nominal_diameter, wheel.hole, wheel.fastening, fixed_flange.recess, loose_flange.recess;
+    cases {
+        Narrow: Refuse, Size Least, flanges::O6,
+            "a land is {found} wide, {demanded} is the least";
+        WideUs: Refuse, Size Most, flanges::O6,
+            "a land is {found} wide, {demanded} is the most";
+        Wide: Caution, Size Most, flanges::O6,
+            "a land is {found} wide, {demanded} is the most under federal law of the United States";
+        Right: Pass, Size Most, flanges::O6,
+            "the lands are up to {found} wide, {demanded} at most";
+        NoRow: NotChecked, Nothing Most, flanges::O6,
+            "no table gives this flange a width";
+    }
+    advice "Turn the land to the width that the table gives, on both flanges alike.";
+    judge |f, t| {
+        on_flanges(f, It::both, |flange, demands| {
+            if let Some(answer) = tabled(f, flange, It::NoRow.bare()) {
+                return answer;
+            }
+            let land = flange.land.0;
+            if demands.least_land.is_nan() {
+                return It::NoRow.bare();
+            }
+            if let Some(missing) = missing([land]) {
+                return missing;
+            }
+            if land < demands.least_land {
+                It::Narrow.with(land, demands.least_land)
+            } else if land <= demands.greatest_land {
+                It::Right.with(land, demands.greatest_land)
+            } else if t.has(Law::Us) {
+                It::WideUs.with(land, demands.greatest_land)
+            } else {
+                It::Wide.with(land, demands.greatest_land)
+            }
+        })
+    }
+}
+
+rule! {
+    /// A thin flange bends under the nut and bears at the hole. The tables give
+    /// the least thickness at the hole and at the edge of the recess. In O-5
+    /// and O-7 the thickness at the hole includes the pilot; for which wheels
+    /// these two are meant is recalled, so that they caution only.
+    FLANGE_TOO_THIN = "flange-too-thin", essential false;
+    asks "is a flange's plate thinner than the table at the hole or at the edge of the recess?";
+    needs wheel.shape, wheel.diameter, fixed_flange.kind, fixed_flange.thickness_at_hole, fixed_flange.thickness_at_edge,
+        loose_flange.kind, loose_flange.thickness_at_hole, loose_flange.thickness_at_edge;
+    uses wheel.nominal_diameter, wheel.hole, wheel.fastening, fixed_flange.recess, loose_flange.recess;
+    cases {
+        AtHole: Refuse, Size Least, laws::FLANGE_TABLES,
+            "a flange is {found} thick at the hole, {demanded} is the least";
+        AtEdge: Refuse, Size Least, laws::FLANGE_TABLES,
+            "a flange is {found} thick at the edge of the recess, {demanded} is the least";
+        AdaptorAtHole: Caution, Size Least, laws::ADAPTOR_TABLES,
+            "an adaptor flange is {found} thick at the hole, {demanded} is the least";
+        AdaptorAtEdge: Caution, Size Least, laws::ADAPTOR_TABLES,
+            "an adaptor flange is {found} thick at the edge of the undercut, {demanded} is the least";
+        Thick: Pass, Size Least, laws::FLANGE_TABLES,
+            "the thinner flange is {found} thick where it matters most, {demanded} is the least";
+        NoRow: NotChecked, Nothing Least, laws::FLANGE_TABLES,
+            "no table gives this flange a thickness";
+    }
+    advice "Make a thicker flange; do not turn this one down any further.";
+    judge |f, _t| {
+        on_flanges(f, It::both, |flange, demands| {
+            if let Some(answer) = tabled(f, flange, It::NoRow.bare()) {
+                return answer;
+            }
+            if demands.at_hole.is_nan() {
+                return It::NoRow.bare();
+            }
+            let adaptor = matches!(demands.table, Table::O5 | Table::O7);
+            let (hole, edge) = (flange.thickness_at_hole.0, flange.thickness_at_edge.0);
+            if hole < demands.at_hole {
+                let case = if adaptor { It::AdaptorAtHole } else { It::AtHole };
+                return case.with(hole, demands.at_hole);
+            }
+            // A flat flange has one thickness.
+            let edge = if demands.table == Table::O4 { hole } else { edge };
+            if edge < demands.at_edge {
+                let case = if adaptor { It::AdaptorAtEdge } else { It::AtEdge };
+                return case.with(edge, demands.at_edge);
+            }
+            missing([hole, edge]).unwrap_or_else(|| {
+                let hole_is_closer = hole * demands.at_edge <= edge * demands.at_hole;
+                if hole_is_closer { It::Thick.with(hole, demands.at_hole) } else { It::Thick.with(edge, demands.at_edge) }
+            })
+        })
+    }
+}
+
+rule! {
+    /// Flanges are of steel, cast iron or something as strong and stiff.
+    /// Aluminium bends about three times as far: a flange of it needs 1.43
+    /// times the thickness to be as stiff. Michigan and Washington demand the
+    /// equal stiffness in so many words.
+    FLANGE_MATERIAL = "flange-material", essential false;
+    asks "is a flange of something weaker or softer than steel or cast iron?";
+    needs fixed_flange.material, loose_flange.material;
+    uses wheel.fastening;
+    cases {
+        SoftByLaw: Refuse, Nothing Least, laws::FLANGE_MATERIAL_STATES,
+            "a flange is neither steel nor cast iron, and nobody has shown that it is as strong and stiff";
+        Soft: Caution, Nothing Least, laws::FLANGE_MATERIAL_STATES,
+            "a flange is neither steel nor cast iron; Michigan and Washington demand equal strength and stiffness";
+        Stiff: Pass, Nothing Least, laws::FLANGE_MATERIAL_STATES,
+            "the flanges are of steel or cast iron";
+        Other: NotChecked, Nothing Least, laws::FLANGE_MATERIAL_STATES,
+            "the wheel is not held by flanges";
+    }
+    advice "Make the flanges of steel or cast iron; aluminium ones need about 1.43 times the thickness.";
+    judge |f, t| {
+        let threaded = f.fastening().get().is_some_and(Fastening::threaded);
+        if f.without_flanges() && !threaded {
+            return It::Other.bare();
+        }
+        let by_law = t.has(Law::UsMi) || t.has(Law::UsWa);
+        on_flanges(f, It::both, |flange, _| match flange.material.get() {
+            None if flange.material.blank() => Judged::CANT_TELL,
+            None => Judged::NOBODY_ASKS,
+            Some(Material::Steel | Material::CastIron) => It::Stiff.bare(),
+            Some(_) if by_law => It::SoftByLaw.bare(),
+            Some(_) => It::Soft.bare(),
+        })
+    }
+}

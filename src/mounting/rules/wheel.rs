@@ -1,0 +1,181 @@
+//! The wheel itself: hole, thickness, age, bushing.
+
+use super::{Judged, missing, rule};
+use crate::mounting::facts::is_blank;
+use crate::mounting::fields::{FieldType, YesNo};
+use crate::tables::laws;
+use crate::units::Date;
+use crate::wheel::{Bond, MachineKind, hole};
+
+rule! {
+    /// A large hole leaves a thin ring to carry the wheel's own weight in
+    /// turning. Cutting-off wheels may have a hole of a quarter of their
+    /// diameter. For straight wheels (type 1) the law says "should": two
+    /// thirds on surface, cylindrical and centreless grinders, half on others.
+    HOLE_LARGE_FOR_WHEEL = "hole-large-for-wheel", essential false;
+    asks "is the hole large for the wheel's diameter?";
+    needs wheel.shape, wheel.hole, wheel.diameter;
+    uses machine.kind;
+    cases {
+        CuttingOff: Refuse, Size Most, laws::CUTTING_OFF_WHEELS,
+            "the hole of a cutting-off wheel is {found}, a quarter of its diameter {demanded}";
+        Straight: Caution, Size Most, laws::WHEEL_SHAPES,
+            "the hole is {found}; on this machine it should be {demanded} at most";
+        Small: Pass, Size Most, laws::WHEEL_SHAPES,
+            "the hole is {found}, {demanded} at most";
+        NoShare: NotChecked, Nothing Most, laws::WHEEL_SHAPES,
+            "the law gives no greatest hole for this shape";
+    }
+    advice "Ask the wheel's maker whether the wheel is made for this; fit one with a smaller hole.";
+    judge |f, _t| {
+        let (hole, d, kind) = (f.wheel.hole.0, f.wheel.diameter.0, f.machine.kind);
+        if let Some(missing) = missing([f.wheel.shape.0, hole, d]) {
+            return missing;
+        }
+        let Some(shape) = f.wheel.shape.get() else { return Judged::CANT_TELL };
+        let Some((top, bottom)) = hole::share(shape, kind.get()) else { return It::NoShare.bare() };
+        let most = (d * top / bottom).floor();
+        if hole * bottom <= d * top {
+            return It::Small.with(hole, most);
+        }
+        if shape.cuts_off() {
+            return It::CuttingOff.with(hole, most);
+        }
+        // Two thirds is too much on any machine.
+        if kind.blank() && hole * 3.0 <= d * 2.0 { Judged::CANT_TELL } else { It::Straight.with(hole, most) }
+    }
+}
+
+/// Greatest thickness of a cutting-off wheel, in nm.
+fn greatest_cutting_off_thickness(diameter: f64) -> f64 {
+    let inches = if diameter <= 6.0 * 25.4e6 {
+        3.0 / 16.0
+    } else if diameter <= 12.0 * 25.4e6 {
+        1.0 / 4.0
+    } else if diameter <= 23.0 * 25.4e6 {
+        3.0 / 8.0
+    } else {
+        1.0 / 2.0
+    };
+    inches * 25.4e6
+}
+
+rule! {
+    /// The quarter that cutting-off wheels are allowed for their flanges is
+    /// meant for thin wheels: 3/16 in up to 6 in diameter, 1/4 in up to 12,
+    /// 3/8 in up to 23, 1/2 in above. A thicker one is no cutting-off wheel.
+    CUTTING_OFF_TOO_THICK = "cutting-off-too-thick", essential false;
+    asks "is a cutting-off wheel thicker than its diameter allows?";
+    needs wheel.shape, wheel.thickness, wheel.diameter;
+    cases {
+        Thick: Caution, Size Most, laws::CUTTING_OFF_WHEELS,
+            "it is {found} thick; a cutting-off wheel of its diameter is {demanded} at most";
+        Thin: Pass, Size Most, laws::CUTTING_OFF_WHEELS,
+            "it is {found} thick, {demanded} at most";
+        Other: NotChecked, Nothing Most, laws::CUTTING_OFF_WHEELS,
+            "it is no cutting-off wheel";
+    }
+    advice "Mount it as a type 1 wheel, between flanges of a third of its diameter.";
+    judge |f, _t| {
+        let (thickness, d) = (f.wheel.thickness.0, f.wheel.diameter.0);
+        if f.wheel.shape.get().is_some_and(|shape| !shape.cuts_off()) {
+            return It::Other.bare();
+        }
+        if let Some(missing) = missing([f.wheel.shape.0, thickness, d]) {
+            return missing;
+        }
+        let most = greatest_cutting_off_thickness(d);
+        if thickness > most { It::Thick.with(thickness, most) } else { It::Thin.with(thickness, most) }
+    }
+}
+
+rule! {
+    /// Organic bonds age. A wheel past the use-before date on it is not
+    /// started; a hand-held resin disc that carries none is given three years
+    /// from its manufacture. Both figures are recalled, so this cautions.
+    WHEEL_TOO_OLD = "wheel-too-old", essential false;
+    asks "is today past the use-before date, or a hand-held resin disc over three years old?";
+    needs wheel.use_before;
+    uses wheel.made, wheel.bond, machine.kind;
+    cases {
+        Past: Caution, Day Most, laws::USE_BEFORE,
+            "today is {found}, it was to be used before {demanded}";
+        Old: Caution, Day Most, laws::USE_BEFORE,
+            "today is {found}; a hand-held resin disc of its date is given until {demanded}";
+        Fresh: Pass, Day Most, laws::USE_BEFORE,
+            "today is {found}, it may be used until {demanded}";
+        NoToday: NotChecked, Nothing Most, laws::USE_BEFORE,
+            "today's date was not given";
+        NoLimit: NotChecked, Nothing Most, laws::USE_BEFORE,
+            "it carries no use-before date, and is no hand-held resin disc";
+    }
+    advice "Don't start it; ask the maker, or scrap it.";
+    judge |f, t| {
+        let (limit, made) = (f.wheel.use_before.0, f.wheel.made.0);
+        let Some(today) = t.today.map(FieldType::to_fact) else { return It::NoToday.bare() };
+        if is_blank(limit) {
+            return Judged::CANT_TELL;
+        }
+        if !limit.is_nan() {
+            return if today > limit { It::Past.with(today, limit) } else { It::Fresh.with(today, limit) };
+        }
+        let (kind, bond) = (f.machine.kind, f.wheel.bond);
+        let known_other = (kind.given() && !kind.is(MachineKind::Portable)) || bond.get().is_some_and(|bond: Bond| !bond.resin());
+        if known_other {
+            return It::NoLimit.bare();
+        }
+        if let Some(missing) = missing([made, kind.0, bond.0]) {
+            return missing;
+        }
+        let limit = Date::from_days(made as i64).years_later(3).to_fact();
+        if today > limit { It::Old.with(today, limit) } else { It::Fresh.with(today, limit) }
+    }
+}
+
+rule! {
+    /// A reducing bushing must not be wider than the wheel and must not touch
+    /// the flanges, or they clamp the bushing instead of the wheel. One bushing
+    /// in another, and one shorter than half of the wheel's thickness, guide
+    /// the wheel badly.
+    BUSHING = "bushing", essential false;
+    asks "is a reducing bushing too wide, touching a flange, nested, or too short?";
+    needs wheel.bushing_width, wheel.bushing_touches_flange, wheel.bushing_nested;
+    uses wheel.thickness;
+    cases {
+        Wide: Refuse, Size Most, laws::BUSHINGS,
+            "the bushing is {found} wide, the wheel {demanded}";
+        Touches: Refuse, Nothing Most, laws::BUSHINGS,
+            "the bushing touches a flange";
+        Nested: Caution, Nothing Most, laws::PRACTICE,
+            "one bushing sits in another";
+        Short: Caution, Size Least, laws::PRACTICE,
+            "the bushing is {found} wide, less than half of the wheel's thickness, {demanded}";
+        Sound: Pass, Size Most, laws::BUSHINGS,
+            "the bushing is {found} wide, the wheel {demanded}";
+    }
+    advice "Fit one bushing, narrower than the wheel and at least half as wide, or a wheel with the right hole.";
+    judge |f, _t| {
+        let (width, thickness) = (f.wheel.bushing_width.0, f.wheel.thickness.0);
+        if width > thickness {
+            return It::Wide.with(width, thickness);
+        }
+        if f.wheel.bushing_touches_flange.is(YesNo::Yes) {
+            return It::Touches.bare();
+        }
+        let others = [f.wheel.bushing_touches_flange.0, f.wheel.bushing_nested.0];
+        if let Some(missing) = missing([width, others[0], others[1], thickness]) {
+            // Only a blank can't be told: who asks for a width alone is answered by it.
+            let only_others = !width.is_nan() && !thickness.is_nan() && !others.iter().any(|fact| is_blank(*fact));
+            if !only_others {
+                return missing;
+            }
+        }
+        if f.wheel.bushing_nested.is(YesNo::Yes) {
+            return It::Nested.bare();
+        }
+        if 2.0 * width < thickness {
+            return It::Short.with(width, (thickness / 2.0).ceil());
+        }
+        It::Sound.with(width, thickness)
+    }
+}

@@ -1,0 +1,142 @@
+//! The report as one HTML file, for the screen and for paper at the machine.
+
+use askama::Template;
+
+use super::super::batch::{Checked, Row};
+use super::{MOST_LISTED, counted, unread};
+use crate::error::{Error, ErrorKind};
+use crate::mounting::{Finding, Outcome, cautions};
+
+/// The page. Every text goes through the template's escaping.
+#[derive(Template)]
+#[template(path = "report.html", config = ".askama.toml")]
+struct Page<'a> {
+    name: &'a str,
+    version: &'static str,
+    today: Option<String>,
+    counted: String,
+    mountings: usize,
+    rows: Vec<Line>,
+    more: usize,
+    unread: Vec<String>,
+    terms: Vec<String>,
+    before: &'static [&'static str],
+    first: &'static str,
+}
+
+/// A mounting on the page.
+struct Line {
+    number: usize,
+    name: String,
+    word: &'static str,
+    class: &'static str,
+    because: String,
+    hint: String,
+    findings: Vec<Said>,
+    passed: Vec<Said>,
+    not_checked: Vec<Said>,
+}
+
+/// A finding on the page.
+struct Said {
+    slug: &'static str,
+    word: &'static str,
+    class: &'static str,
+    says: String,
+    source: String,
+    advice: &'static str,
+}
+
+fn class(outcome: Option<Outcome>) -> &'static str {
+    match outcome {
+        Some(Outcome::Refuse) => "refuse",
+        Some(Outcome::Unknown) => "unknown",
+        Some(Outcome::Caution) => "caution",
+        Some(Outcome::Pass | Outcome::NotChecked) => "pass",
+        None => "unreadable",
+    }
+}
+
+impl Said {
+    fn of(finding: &Finding) -> Self {
+        Self {
+            slug: finding.rule.slug,
+            word: finding.outcome.printed(),
+            class: class(Some(finding.outcome)),
+            says: finding.says.clone(),
+            source: finding.source.map(|source| source.to_string()).unwrap_or_default(),
+            advice: finding.advice,
+        }
+    }
+}
+
+impl Line {
+    fn of(row: Row) -> Self {
+        let word = row.worst.map_or("unreadable", Outcome::printed);
+        let line = Self {
+            number: row.number,
+            name: row.name,
+            word,
+            class: class(row.worst),
+            because: String::new(),
+            hint: String::new(),
+            findings: Vec::new(),
+            passed: Vec::new(),
+            not_checked: Vec::new(),
+        };
+        match row.verdict {
+            Ok(verdict) => Self {
+                because: verdict.headline(),
+                findings: verdict
+                    .findings
+                    .iter()
+                    .filter(|f| f.outcome < Outcome::Pass)
+                    .map(Said::of)
+                    .collect(),
+                passed: verdict.with(Outcome::Pass).map(Said::of).collect(),
+                not_checked: verdict.with(Outcome::NotChecked).map(Said::of).collect(),
+                ..line
+            },
+            Err(error) => {
+                let error = error.to_string();
+                let (because, hint) = error.split_once('\n').unwrap_or((&error, ""));
+                Self { because: because.to_owned(), hint: hint.to_owned(), ..line }
+            }
+        }
+    }
+}
+
+/// The verdicts of a rack as one HTML file without scripts or links to other files.
+///
+/// At most 1,000 mountings are listed, worst first; the page says how many are not.
+///
+/// # Errors
+///
+/// [`ErrorKind::File`] when the page can't be put together.
+pub fn html(checked: &Checked) -> Result<String, Error> {
+    let order = checked.worst_first();
+    let rows: Vec<Line> =
+        order.iter().take(MOST_LISTED).filter_map(|row| checked.row(*row)).map(Line::of).collect();
+    let page = Page {
+        name: &checked.name,
+        version: env!("CARGO_PKG_VERSION"),
+        today: checked.terms.today.map(|today| today.to_string()),
+        counted: counted(checked),
+        mountings: checked.len(),
+        more: checked.len() - rows.len(),
+        rows,
+        unread: unread(checked),
+        terms: cautions::terms_lines(&checked.terms),
+        before: cautions::BEFORE_YOU_START,
+        first: cautions::FIRST,
+    };
+    page.render().map_err(|error| {
+        ErrorKind::File {
+            path: checked.name.clone(),
+            action: "written",
+            why: error.to_string(),
+            hint: "report this to the people who keep hubwright",
+        }
+        .into()
+    })
+}
