@@ -10,6 +10,8 @@
 
 pub mod error;
 pub mod mounting;
+#[cfg(feature = "python")]
+mod python;
 #[cfg(feature = "sheets")]
 pub mod sheet;
 pub mod source;

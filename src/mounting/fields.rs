@@ -505,6 +505,12 @@ impl Field {
     }
 }
 
+/// Prints a value as findings do in a millimetre shop.
+#[cfg(feature = "python")]
+pub(crate) fn show<K: FieldType>(value: K) -> String {
+    (K::SORT.show)(value.to_fact(), Shop::Metric)
+}
+
 macro_rules! define_fields {
     (
         parts {$(

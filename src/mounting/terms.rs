@@ -2,7 +2,7 @@
 
 use super::rules::{RULES, Rule, find_rule};
 use crate::error::{Error, ErrorKind, cut};
-use crate::units::{Date, Shop, Words, words};
+use crate::units::{Date, Exact, Length, Shop, Words, millimeter, words};
 
 words! {
     /// A law that the user works under.
@@ -85,6 +85,26 @@ impl Terms {
         self
     }
 
+    /// With another tolerance for two flanges to be alike.
+    ///
+    /// # Errors
+    ///
+    /// [`ErrorKind::OutOfRange`] or [`ErrorKind::NotFinite`] unless it is a length from zero up.
+    pub fn with_flange_tolerance(mut self, tolerance: Length) -> Result<Self, Error> {
+        self.flange_tolerance = from_zero("flange_tolerance", tolerance)?;
+        Ok(self)
+    }
+
+    /// With another figure for how well hole and spigot are measured.
+    ///
+    /// # Errors
+    ///
+    /// [`ErrorKind::OutOfRange`] or [`ErrorKind::NotFinite`] unless it is a length from zero up.
+    pub fn with_measured_within(mut self, within: Length) -> Result<Self, Error> {
+        self.measured_within = from_zero("measured_within", within)?;
+        Ok(self)
+    }
+
     /// Leaves a rule out at the user's word; every verdict says so.
     ///
     /// # Errors
@@ -133,4 +153,25 @@ impl Terms {
     pub fn judges_rule(&self, slug: &str) -> bool {
         find_rule(slug).is_some() && self.left_out().all(|rule| rule.slug != slug)
     }
+}
+
+/// A tolerance in whole nm.
+fn from_zero(argument: &str, length: Length) -> Result<f64, Error> {
+    let given = length.get::<millimeter>();
+    let argument = argument.to_owned();
+    if !given.is_finite() {
+        return Err(ErrorKind::NotFinite { argument, given, example: "0.5 mm" }.into());
+    }
+    if !(0.0..=10.0).contains(&given) {
+        return Err(ErrorKind::OutOfRange {
+            argument,
+            given,
+            range: "outside 0 to 10".into(),
+            unit: "mm",
+            authority: String::new(),
+            hint: "give a tolerance like \"0.5 mm\"".into(),
+        }
+        .into());
+    }
+    Ok(length.exact())
 }

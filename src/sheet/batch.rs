@@ -158,9 +158,9 @@ impl Checked {
 /// Checks a rack kept in a CSV file.
 ///
 /// Separator (comma, semicolon, tab), byte order mark and decimal mark are
-/// found out from the file. Findings are worded in what most of its headings
-/// are written in, millimetres or inches. `each` is told the share that is
-/// done and may stop the work.
+/// found out from the file. Without a `shop`, findings are worded in what most
+/// of its headings are written in, millimetres or inches. `each` is told the
+/// share that is done and may stop the work.
 ///
 /// # Errors
 ///
@@ -176,13 +176,14 @@ impl Checked {
 ///
 /// let path = std::env::temp_dir().join("hubwright-doc-rack.csv");
 /// std::fs::write(&path, "name,spindle greatest speed [rpm],wheel marked speed [rpm]\nsurface,3400,2850\n").expect("a temporary file");
-/// let checked = check_file(&path, &Terms::default(), &Options::default(), &mut |_| ControlFlow::Continue(()))?;
+/// let checked = check_file(&path, &Terms::default(), None, &Options::default(), &mut |_| ControlFlow::Continue(()))?;
 /// assert_eq!(checked.counts.refused, 1);
 /// # Ok::<(), hubwright::Error>(())
 /// ```
 pub fn check_file(
     path: &Path,
     terms: &Terms,
+    shop: Option<Shop>,
     options: &Options,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
 ) -> Result<Checked, Error> {
@@ -190,5 +191,5 @@ pub fn check_file(
     let name = path
         .file_name()
         .map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned());
-    Checked::of(name, intake, terms, None, &mut |share| each(0.8 + share * 0.2))
+    Checked::of(name, intake, terms, shop, &mut |share| each(0.8 + share * 0.2))
 }

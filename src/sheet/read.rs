@@ -70,8 +70,16 @@ pub(crate) fn csv_file(
     let width = headings.len();
     let mut intake = Intake::new(&name, &headings, &[], decimal)?;
     let mut rows = 0_u64;
+    // Rows as a spreadsheet program counts them: a line break inside a cell
+    // starts no row, and a line feed after a carriage return is seen late.
+    let late = usize::from(first_line_ends_in_return(&sample));
+    let breaks =
+        |record: &csv::ByteRecord| record.as_slice().iter().filter(|byte| **byte == b'\n').count();
+    let mut inside = breaks(&record);
     while next(&mut reader, &mut record).map_err(failed)? {
         let line = record.position().map_or(0, |position| position.line()) as usize;
+        let line = (line + late).saturating_sub(inside);
+        inside += breaks(&record);
         let extra = record.iter().skip(width).any(|cell| !cell.trim_ascii().is_empty());
         let cells: Result<Vec<Cell<'_>>, _> = record
             .iter()
@@ -157,6 +165,11 @@ fn not_utf8(name: &str) -> Error {
         hint: "save it as \"CSV UTF-8\"".into(),
     }
     .into()
+}
+
+fn first_line_ends_in_return(sample: &[u8]) -> bool {
+    let end = sample.iter().position(|byte| *byte == b'\n');
+    end.is_some_and(|end| end > 0 && sample[end - 1] == b'\r')
 }
 
 /// The separator: the one that splits the first line that holds any into most cells.

@@ -55,6 +55,11 @@ impl Date {
         })
     }
 
+    /// Year, month and day.
+    pub fn parts(self) -> (i32, u8, u8) {
+        (self.year, self.month, self.day)
+    }
+
     /// Days since 1970-01-01.
     pub fn days(self) -> i64 {
         // Years start in March here, so that the odd day is the last of the year.

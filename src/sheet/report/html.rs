@@ -3,9 +3,9 @@
 use askama::Template;
 
 use super::super::batch::{Checked, Row};
-use super::{MOST_LISTED, counted, unread};
+use super::{MOST_LISTED, counted, summary, unread};
 use crate::error::{Error, ErrorKind};
-use crate::mounting::{Finding, Outcome, cautions};
+use crate::mounting::{Finding, Outcome, Verdict, cautions};
 
 /// The page. Every text goes through the template's escaping.
 #[derive(Template)]
@@ -21,6 +21,25 @@ struct Page<'a> {
     unread: Vec<String>,
     terms: Vec<String>,
     before: &'static [&'static str],
+    first: &'static str,
+}
+
+/// One verdict, for a notebook.
+#[derive(Template)]
+#[template(path = "verdict.html", config = ".askama.toml")]
+struct Fragment {
+    row: Line,
+    terms: Vec<String>,
+    first: &'static str,
+}
+
+/// A rack, for a notebook.
+#[derive(Template)]
+#[template(path = "table.html", config = ".askama.toml")]
+struct TableFragment {
+    summary: String,
+    rows: Vec<Line>,
+    more: usize,
     first: &'static str,
 }
 
@@ -130,13 +149,50 @@ pub fn html(checked: &Checked) -> Result<String, Error> {
         before: cautions::BEFORE_YOU_START,
         first: cautions::FIRST,
     };
-    page.render().map_err(|error| {
-        ErrorKind::File {
-            path: checked.name.clone(),
-            action: "written",
-            why: error.to_string(),
-            hint: "report this to the people who keep hubwright",
-        }
-        .into()
-    })
+    page.render().map_err(|error| not_put_together(&checked.name, &error))
+}
+
+fn not_put_together(name: &str, error: &askama::Error) -> Error {
+    ErrorKind::File {
+        path: name.into(),
+        action: "written",
+        why: error.to_string(),
+        hint: "report this to the people who keep hubwright",
+    }
+    .into()
+}
+
+/// One verdict as a piece of HTML, for a notebook.
+///
+/// # Errors
+///
+/// As for [`html`].
+pub fn fragment(verdict: &Verdict) -> Result<String, Error> {
+    let row = Row {
+        number: 0,
+        name: verdict.name.clone(),
+        worst: Some(verdict.worst),
+        verdict: Ok(verdict.clone()),
+    };
+    let fragment = Fragment {
+        row: Line::of(row),
+        terms: cautions::terms_lines(&verdict.terms),
+        first: cautions::FIRST,
+    };
+    fragment.render().map_err(|error| not_put_together(&verdict.name, &error))
+}
+
+/// The table of a rack's verdicts as a piece of HTML, for a notebook.
+///
+/// # Errors
+///
+/// As for [`html`].
+pub fn table_fragment(checked: &Checked) -> Result<String, Error> {
+    const MOST: usize = 60;
+    let order = checked.worst_first();
+    let rows: Vec<Line> =
+        order.iter().take(MOST).filter_map(|row| checked.row(*row)).map(Line::of).collect();
+    let more = checked.len() - rows.len();
+    let fragment = TableFragment { summary: summary(checked), rows, more, first: cautions::FIRST };
+    fragment.render().map_err(|error| not_put_together(&checked.name, &error))
 }

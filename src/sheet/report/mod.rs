@@ -7,7 +7,7 @@ use std::fs;
 use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
 
-pub use html::html;
+pub use html::{fragment, html, table_fragment};
 pub use text::text;
 
 use super::batch::Checked;
@@ -64,6 +64,17 @@ pub(crate) fn write_whole(path: &Path, contents: &[u8]) -> Result<(), Error> {
         }
         .into()
     })
+}
+
+/// The whole rack in one line.
+pub fn summary(checked: &Checked) -> String {
+    let rows = checked.len();
+    format!(
+        "{}: {rows} mounting{}: {}",
+        checked.name,
+        if rows == 1 { "" } else { "s" },
+        counted(checked)
+    )
 }
 
 /// `3 DO NOT RUN, 1 unreadable, 8 OK`: what there is, worst first.

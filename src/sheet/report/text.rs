@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use super::super::batch::{Checked, Row};
-use super::{MOST_LISTED, counted, unread};
+use super::{MOST_LISTED, summary, unread};
 use crate::mounting::{Outcome, Verdict, cautions};
 
 /// Width of a line.
@@ -20,13 +20,7 @@ pub fn text(checked: &Checked) -> String {
 
 fn lay_out(checked: &Checked, out: &mut String) -> std::fmt::Result {
     let rows = checked.len();
-    writeln!(
-        out,
-        "{}: {rows} mounting{}: {}",
-        checked.name,
-        if rows == 1 { "" } else { "s" },
-        counted(checked)
-    )?;
+    writeln!(out, "{}", summary(checked))?;
     writeln!(out)?;
     let order = checked.worst_first();
     let shown: Vec<Row> =

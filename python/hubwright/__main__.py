@@ -1,0 +1,148 @@
+"""The command line: `hubwright` and `python -m hubwright`.
+
+Exit codes: 0 everything is clear, 1 a mounting is refused, unknown or unreadable, 2 could not run.
+"""
+
+import argparse
+import sys
+import textwrap
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+
+from hubwright import HubwrightError, Law, __version__, check_file, rules, sources
+from hubwright._core import write_demo
+
+CLEAR, NOT_CLEAR, COULD_NOT_RUN = 0, 1, 2
+
+
+@contextmanager
+def _bar() -> Iterator[Callable[[float], None]]:
+    """A progress bar on work over a second, on a terminal only."""
+    from tqdm import tqdm
+
+    # `disable=None` is tqdm's word for "unless this is a terminal".
+    with tqdm(total=100, unit="%", delay=1, disable=None, leave=False, file=sys.stderr) as bar:
+
+        def tell(share: float) -> None:
+            bar.update(round(share * 100) - bar.n)
+
+        yield tell
+
+
+def _check(args: argparse.Namespace) -> int:
+    with _bar() as tell:
+        checked = check_file(
+            args.file,
+            decimal=args.decimal,
+            laws=args.laws.split(",") if args.laws else None,
+            without=args.without,
+            progress=tell,
+        )
+    for path in args.report:
+        checked.report(path)
+    print(checked, end="")
+    for path in args.report:
+        print(f"report: {path}")
+    return CLEAR if checked.clear else NOT_CLEAR
+
+
+def _demo(args: argparse.Namespace) -> int:
+    written, today = write_demo(args.into)
+    checked = check_file(written[0], today=today)
+    report = Path(args.into) / "rack.html"
+    checked.report(report)
+    print(checked, end="")
+    print(f"\nThe demo rack (invented, judged as of {today}) is in {args.into}:")
+    for path in [*written, report]:
+        print(f"  {path}")
+    print(f"Check it yourself, or a rack of your own: hubwright check {written[0]}")
+    return CLEAR
+
+
+def _rules(args: argparse.Namespace) -> int:
+    chosen = [rule for rule in rules() if args.slug in (None, rule.slug)]
+    if not chosen:
+        print(f"there is no rule {args.slug!r}\nhint: `hubwright rules` lists them", file=sys.stderr)
+        return COULD_NOT_RUN
+    for rule in chosen:
+        reaches = ", ".join(rule.reaches)
+        mark = " E" if rule.essential else ""
+        print(f"{rule.slug}{mark}: {rule.asks}\n    can come out as {reaches}")
+        if args.slug is None:
+            continue
+        # Doc comments are wrapped by hand; a terminal wraps its own way.
+        print()
+        print(textwrap.fill(" ".join(rule.manual.split()), 96, initial_indent="    ", subsequent_indent="    "))
+        print(f"\n    needs: {', '.join(rule.needs)}")
+        if rule.uses:
+            print(textwrap.fill(f"uses: {', '.join(rule.uses)}", 96, initial_indent="    ", subsequent_indent="          "))
+        for source in rule.sources:
+            print(f"    source: {source}")
+        print(f"    advice: {rule.advice}")
+    if args.slug is None:
+        print("\nE: every mounting must pass it, so that missing data come out as unknown.")
+        print("`hubwright rules SLUG` prints the manual of one.")
+    return CLEAR
+
+
+def _sources(_args: argparse.Namespace) -> int:
+    for source in sources():
+        print(f"{source.key:28} {source}")
+    return CLEAR
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="hubwright",
+        description="Checks grinding wheels mounted on hubs against the rules of safe mounting.",
+        epilog="The wheel's own marking, the machine's manual, local law and a competent person come first.",
+    )
+    parser.add_argument("--version", action="version", version=f"hubwright {__version__}")
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+
+    check = commands.add_parser(
+        "check",
+        help="check a rack kept in a CSV file",
+        description="Checks a rack of mountings: one row each, headings such as 'wheel diameter [mm]'. "
+        "Exit 0 when all is clear, 1 when a mounting is refused, unknown or unreadable, 2 when it could not run.",
+    )
+    check.add_argument("file", metavar="FILE", help="a CSV file; separator and decimal mark are found out")
+    check.add_argument("--decimal", choices=["point", "comma"], help="decimal mark, where the file leaves it open")
+    check.add_argument("--laws", metavar="LAW,LAW…", help=f"laws you work under: {', '.join(Law)} (us when left out)")
+    check.add_argument("--without", metavar="SLUG", action="append", help="leave a rule out; the verdicts say so")
+    check.add_argument(
+        "--report", metavar="PATH", action="append", default=[], help="write a report too: .html or .txt"
+    )
+    check.set_defaults(run=_check)
+
+    demo = commands.add_parser("demo", help="write and check the demo rack", description="Writes the demo rack, an invented tool room's, checks it and writes its report.")
+    demo.add_argument("--into", metavar="DIR", default="demo-rack", help="folder to write into (demo-rack)")
+    demo.set_defaults(run=_demo)
+
+    listing = commands.add_parser("rules", help="list the rules, or print the manual of one")
+    listing.add_argument("slug", metavar="SLUG", nargs="?", help="a rule")
+    listing.set_defaults(run=_rules)
+
+    cited = commands.add_parser("sources", help="list the sources cited, and how each was obtained")
+    cited.set_defaults(run=_sources)
+    return parser
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command line and give back its exit code."""
+    args = _parser().parse_args(argv)
+    try:
+        return int(args.run(args))
+    except HubwrightError as error:
+        print(f"hubwright: {error}", file=sys.stderr)
+    except KeyboardInterrupt:
+        print("hubwright: stopped", file=sys.stderr)
+    except BrokenPipeError:
+        # Whoever read the output has seen enough.
+        sys.stderr.close()
+    return COULD_NOT_RUN
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,9 @@
+"""Names for type checkers only, so that `import hubwright` does not import pint."""
+
+from typing import TYPE_CHECKING, Any, TypeAlias
+
+if TYPE_CHECKING:
+    import pint
+
+    Scalar: TypeAlias = pint.Quantity[Any]
+    QuantityLike: TypeAlias = str | pint.Quantity[Any]

@@ -1,0 +1,229 @@
+"""The closed lists of words that arguments and cells take, and results hold.
+
+Every member is its word: `Shape.TYPE_1 == "type-1"`.
+"""
+
+from enum import StrEnum
+
+
+class Outcome(StrEnum):
+    """How a mounting fares by a rule, worst first."""
+
+    REFUSE = "refuse"
+    """A rule is broken."""
+    UNKNOWN = "unknown"
+    """A datum is missing that the row should have."""
+    CAUTION = "caution"
+    """Something to know or to put right."""
+    PASS = "pass"
+    """Judged and good."""
+    NOT_CHECKED = "not_checked"
+    """Nobody gave the data, or the rule does not apply."""
+
+
+class Law(StrEnum):
+    """A law that the user works under."""
+
+    US = "us"
+    """United States, federal: 29 CFR 1910."""
+    US_MI = "us-mi"
+    """Michigan."""
+    US_WA = "us-wa"
+    """Washington."""
+    US_CA = "us-ca"
+    """California."""
+    JP = "jp"
+    """Japan."""
+
+
+class Shape(StrEnum):
+    """Shape of a wheel, by the type numbers that ANSI B7.1 and ISO 525 share."""
+
+    TYPE_1 = "type-1"
+    """Straight."""
+    TYPE_1_CUTTING_OFF = "type-1-cutting-off"
+    """Straight, for cutting off."""
+    TYPE_2 = "type-2"
+    """Cylinder."""
+    TYPE_4 = "type-4"
+    """Tapered on both sides."""
+    TYPE_5 = "type-5"
+    """Recessed on one side."""
+    TYPE_6 = "type-6"
+    """Straight cup."""
+    TYPE_6_TERRAZZO = "type-6-terrazzo"
+    """Straight cup modified for terrazzo."""
+    TYPE_7 = "type-7"
+    """Recessed on both sides."""
+    TYPE_11 = "type-11"
+    """Flaring cup."""
+    TYPE_11_TERRAZZO = "type-11-terrazzo"
+    """Flaring cup modified for terrazzo."""
+    TYPE_12 = "type-12"
+    """Dish."""
+    TYPE_13 = "type-13"
+    """Saucer."""
+    TYPE_16 = "type-16"
+    """Cone or plug, types 16 to 19."""
+    TYPE_20 = "type-20"
+    """Relieved or recessed and relieved, types 20 to 26."""
+    TYPE_27 = "type-27"
+    """Depressed centre."""
+    TYPE_27A = "type-27a"
+    """Depressed centre, for cutting off."""
+    TYPE_28 = "type-28"
+    """Saucer with depressed centre."""
+    TYPE_29 = "type-29"
+    """Flap or semi-flexible disc."""
+    DISC = "disc"
+    """Abrasive disc with inserted nuts, washer or stud."""
+
+
+class Fastening(StrEnum):
+    """How a wheel is held."""
+
+    FLANGES = "flanges"
+    """Between two flanges."""
+    THREADED_INSERT = "threaded insert"
+    """By a threaded hole or inserted nut of its own."""
+    STUD = "stud"
+    """By a projecting stud of its own."""
+    PLATE = "plate"
+    """Cemented or screwed to a plate."""
+    CHUCK = "chuck"
+    """In a chuck: cylinders, cups and segments."""
+    MANDREL = "mandrel"
+    """On a mandrel of its own."""
+
+
+class Abrasive(StrEnum):
+    """Abrasive of a wheel."""
+
+    ALUMINIUM_OXIDE = "aluminium oxide"
+    """Aluminium oxide."""
+    SILICON_CARBIDE = "silicon carbide"
+    """Silicon carbide."""
+    DIAMOND = "diamond"
+    """Diamond."""
+    CBN = "CBN"
+    """Cubic boron nitride."""
+
+
+class Bond(StrEnum):
+    """Bond of a wheel."""
+
+    VITRIFIED = "vitrified"
+    """Vitrified."""
+    RESIN = "resin"
+    """Resin."""
+    REINFORCED_RESIN = "reinforced resin"
+    """Resin with fabric layers."""
+    RUBBER = "rubber"
+    """Rubber."""
+    REINFORCED_RUBBER = "reinforced rubber"
+    """Rubber with fabric layers."""
+    SHELLAC = "shellac"
+    """Shellac."""
+    MAGNESITE = "magnesite"
+    """Magnesite."""
+    METAL = "metal"
+    """Metal, sintered."""
+    ELECTROPLATED = "electroplated"
+    """Electroplated."""
+
+
+class MachineKind(StrEnum):
+    """Kind of machine, which decides how far its guard may be open."""
+
+    BENCH = "bench"
+    """Bench and floor stands."""
+    CYLINDRICAL = "cylindrical"
+    """Cylindrical grinders."""
+    SURFACE = "surface"
+    """Surface grinders."""
+    CUTTING_OFF = "cutting-off"
+    """Cutting-off machines."""
+    TOOL = "tool"
+    """Tool and cutter grinders."""
+    INTERNAL = "internal"
+    """Internal grinders."""
+    SWING_FRAME = "swing frame"
+    """Swing frame grinders."""
+    SNAGGING = "snagging"
+    """Automatic snagging machines."""
+    TOP = "top"
+    """Top grinding."""
+    PORTABLE = "portable"
+    """Portable and hand-held grinders."""
+
+
+class FlangeKind(StrEnum):
+    """Kind of flange."""
+
+    UNRELIEVED = "unrelieved"
+    """Straight, flat over its whole face."""
+    RELIEVED = "relieved"
+    """Straight, recessed so that only its land bears."""
+    ADAPTOR = "adaptor"
+    """Adaptor, for wheels with large holes."""
+    ADAPTOR_HEAVY = "adaptor-heavy"
+    """Adaptor for heavy duty."""
+    SLEEVE = "sleeve"
+    """Of a wheel sleeve, for precision grinding."""
+
+
+class BlotterNeed(StrEnum):
+    """Whether a wheel needs blotters."""
+
+    NEEDED = "needed"
+    """It does."""
+    ASK_THE_MAKER = "ask the maker"
+    """The law exempts "certain" wheels of this sort without saying which."""
+    NOT_NEEDED = "not needed"
+    """It does not."""
+
+
+class Material(StrEnum):
+    """What a flange or hub is made of."""
+
+    STEEL = "steel"
+    """Steel."""
+    CAST_IRON = "cast iron"
+    """Cast iron."""
+    ALUMINIUM = "aluminium"
+    """Aluminium alloy."""
+    BRASS = "brass"
+    """Brass or bronze."""
+    OTHER = "other"
+    """Anything else."""
+
+
+class Rotation(StrEnum):
+    """Which way the spindle turns, seen from the nut."""
+
+    CLOCKWISE = "clockwise"
+    """As the hands of a clock."""
+    ANTICLOCKWISE = "anticlockwise"
+    """Against the hands of a clock."""
+    BOTH = "both"
+    """Both ways: the spindle is reversed in use."""
+
+
+class ThreadHand(StrEnum):
+    """Hand of the thread that holds the wheel."""
+
+    RIGHT = "right"
+    """Right-hand."""
+    LEFT = "left"
+    """Left-hand."""
+    NO_NUT = "no nut"
+    """No central nut: the flange is held by its own screws."""
+
+
+class YesNo(StrEnum):
+    """Yes or no."""
+
+    YES = "yes"
+    """Yes."""
+    NO = "no"
+    """No."""

@@ -1,0 +1,521 @@
+//! Racks: files and tables in, verdicts out.
+
+use std::ops::ControlFlow;
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use arrow_array::{ArrayRef, RecordBatchReader, StringArray, UInt32Array};
+use pyo3::prelude::*;
+use pyo3::types::{PyBool, PyDate, PyDateAccess, PyDict, PyFloat, PyInt, PyList, PyString};
+
+use super::arrow::{self, ArrowTable};
+use super::quantity::Q;
+use super::verdict::{Asked, Verdict, outcome_member};
+use super::words::W;
+use crate::error::{Error, ErrorKind, cut};
+use crate::mounting::{Counts, Law, Outcome, RULES};
+use crate::sheet::batch::{self, Row as SheetRow};
+use crate::sheet::intake::{Cell, Intake};
+use crate::sheet::{self, Options, demo, report};
+use crate::units::{Date, Decimal, Length, Words, figure};
+
+/// A row that could not be read.
+#[pyclass(frozen, get_all, module = "hubwright._core")]
+#[derive(Clone)]
+pub struct Problem {
+    /// Its number in the table.
+    number: usize,
+    /// What the shop calls the mounting.
+    name: String,
+    /// What is wrong with it, and how to put it right.
+    message: String,
+    /// Code of the error.
+    code: &'static str,
+}
+
+#[pymethods]
+impl Problem {
+    fn __repr__(&self) -> String {
+        format!("<Problem row {}: {}>", self.number, self.message)
+    }
+}
+
+/// One row of a rack.
+#[pyclass(frozen, module = "hubwright._core")]
+pub struct Row(SheetRow);
+
+#[pymethods]
+impl Row {
+    /// Its number in the table, as the program that holds it counts.
+    #[getter]
+    fn number(&self) -> usize {
+        self.0.number
+    }
+
+    /// What the shop calls the mounting.
+    #[getter]
+    fn name(&self) -> &str {
+        &self.0.name
+    }
+
+    /// The worst outcome; None when the row could not be read.
+    #[getter]
+    fn worst<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyAny>>> {
+        outcome_member(py, self.0.worst)
+    }
+
+    /// What was found; None when the row could not be read.
+    #[getter]
+    fn verdict(&self) -> Option<Verdict> {
+        self.0.verdict.as_ref().ok().cloned().map(Verdict)
+    }
+
+    /// Why the row could not be read; None when it could.
+    #[getter]
+    fn problem(&self) -> Option<Problem> {
+        self.0.verdict.as_ref().err().map(|error| problem(self.0.number, &self.0.name, error))
+    }
+
+    fn __repr__(&self) -> String {
+        let word = self.0.worst.map_or("unreadable", Outcome::printed);
+        format!("<Row {} {}: {word}>", self.0.number, self.0.name)
+    }
+}
+
+fn problem(number: usize, name: &str, error: &Error) -> Problem {
+    Problem { number, name: name.to_owned(), message: error.to_string(), code: error.code() }
+}
+
+/// A rack of mountings, judged: iterate over it for its rows.
+///
+/// Attributes:
+///     counts: How many rows passed, cautioned, were refused, unknown and unreadable; they add up.
+///     problems: The rows that could not be read, and why.
+///     clear: Whether nothing is refused, unknown or unreadable.
+///     unread: Headings that nothing reads, each with the known heading most like it.
+#[pyclass(frozen, module = "hubwright._core")]
+pub struct Checked(batch::Checked);
+
+#[pymethods]
+impl Checked {
+    /// File name, or `table`.
+    #[getter]
+    fn name(&self) -> &str {
+        &self.0.name
+    }
+
+    /// How many rows came out which way.
+    #[getter]
+    fn counts<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let Counts { passed, cautioned, refused, unknown, unreadable } = self.0.counts;
+        let counts = PyDict::new(py);
+        counts.set_item("passed", passed)?;
+        counts.set_item("cautioned", cautioned)?;
+        counts.set_item("refused", refused)?;
+        counts.set_item("unknown", unknown)?;
+        counts.set_item("unreadable", unreadable)?;
+        Ok(counts)
+    }
+
+    /// Whether nothing is refused, unknown or unreadable.
+    #[getter]
+    fn clear(&self) -> bool {
+        self.0.counts.clear()
+    }
+
+    /// The rows that could not be read, and why.
+    #[getter]
+    fn problems(&self) -> Vec<Problem> {
+        self.0.problems().iter().map(|row| problem(row.number, &row.name, &row.error)).collect()
+    }
+
+    /// Headings that nothing reads, each with the known heading most like it.
+    #[getter]
+    fn unread(&self) -> Vec<(String, Option<String>)> {
+        self.0.unread.clone()
+    }
+
+    fn __len__(&self) -> usize {
+        self.0.len()
+    }
+
+    fn __getitem__(&self, at: isize) -> PyResult<Row> {
+        let place = if at < 0 { at + self.0.len() as isize } else { at };
+        let row = usize::try_from(place).ok().and_then(|place| self.0.row(place));
+        row.map(Row).ok_or_else(|| {
+            pyo3::exceptions::PyIndexError::new_err(format!(
+                "there is no row {at}; the rack has {}",
+                self.0.len()
+            ))
+        })
+    }
+
+    fn __bool__(&self) -> PyResult<bool> {
+        Err(pyo3::exceptions::PyTypeError::new_err(
+            "a rack is not true or false\nhint: ask for `.clear` or `.counts`",
+        ))
+    }
+
+    /// The verdicts as an Arrow table: row, mounting, verdict, because, and a column of outcomes for each rule.
+    fn to_arrow(&self, py: Python<'_>) -> PyResult<ArrowTable> {
+        let table = py.detach(|| {
+            let rows = self.0.len();
+            let mut numbers = Vec::with_capacity(rows);
+            let (mut names, mut words, mut because) = (Vec::new(), Vec::new(), Vec::new());
+            let mut cells: Vec<Vec<Option<&str>>> = vec![Vec::with_capacity(rows); RULES.len()];
+            for row in self.0.rows() {
+                numbers.push(row.number as u32);
+                names.push(row.name);
+                words.push(row.worst.map_or("unreadable", Words::word));
+                let verdict = row.verdict.as_ref();
+                because.push(
+                    verdict.map_or_else(|error| error.to_string(), |verdict| verdict.headline()),
+                );
+                for (column, rule) in cells.iter_mut().zip(RULES) {
+                    let finding = verdict
+                        .ok()
+                        .and_then(|verdict| verdict.findings.iter().find(|f| f.rule == rule));
+                    column.push(finding.map(|finding| finding.outcome.word()));
+                }
+            }
+            let mut columns: Vec<(String, ArrayRef)> = vec![
+                ("row".into(), Arc::new(UInt32Array::from(numbers))),
+                ("mounting".into(), Arc::new(StringArray::from(names))),
+                ("verdict".into(), Arc::new(StringArray::from(words))),
+                ("because".into(), Arc::new(StringArray::from(because))),
+            ];
+            for (rule, column) in RULES.iter().zip(cells) {
+                columns.push((rule.slug.into(), Arc::new(StringArray::from(column))));
+            }
+            ArrowTable::new(columns)
+        })?;
+        Ok(table)
+    }
+
+    /// Writes a report, whole or not at all.
+    ///
+    /// Args:
+    ///     path: Where to; its ending says what: `.html` or `.txt`.
+    ///
+    /// Raises:
+    ///     TextError: Another ending.
+    ///     FileError: The file can't be written; an older one is as it was.
+    fn report(&self, path: PathBuf) -> PyResult<()> {
+        Ok(report::write(&self.0, &path)?)
+    }
+
+    fn __str__(&self) -> String {
+        report::text(&self.0)
+    }
+
+    fn __repr__(&self) -> String {
+        report::summary(&self.0)
+    }
+
+    fn _repr_html_(&self) -> PyResult<String> {
+        Ok(report::table_fragment(&self.0)?)
+    }
+}
+
+/// Tells `progress` the share that is done; an exception in it stops the work.
+struct Telling {
+    progress: Option<Py<PyAny>>,
+    raised: Option<PyErr>,
+}
+
+impl Telling {
+    fn tell(&mut self, share: f64) -> ControlFlow<()> {
+        let told = Python::attach(|py| {
+            py.check_signals()?;
+            match &self.progress {
+                Some(progress) => progress.call1(py, (share,)).map(|_| ()),
+                None => Ok(()),
+            }
+        });
+        match told {
+            Ok(()) => ControlFlow::Continue(()),
+            Err(raised) => {
+                self.raised = Some(raised);
+                ControlFlow::Break(())
+            }
+        }
+    }
+}
+
+/// Checks a rack kept in a CSV file.
+///
+/// Separator, byte order mark and decimal mark are found out from the file.
+///
+/// Args:
+///     path: The file.
+///     decimal: `"point"` or `"comma"`; found out from the file when left out.
+///     laws: As for `check`.
+///     without: As for `check`.
+///     today: As for `check`.
+///     flange_tolerance: As for `check`.
+///     measured_within: As for `check`.
+///     show: `"mm"` or `"in"`; what most headings are written in when left out.
+///     progress: Called with the share that is done, from 0 to 1; an exception in it stops the work.
+///
+/// Returns:
+///     Checked: Rows, counts and problems.
+///
+/// Raises:
+///     FileError: The file can't be read.
+///     TableError: It is no table of mountings. A bad row spoils only itself.
+///
+/// Examples:
+///     >>> import hubwright as hw
+///     >>> hw.check_file("no-such-rack.csv")
+///     Traceback (most recent call last):
+///     ...
+///     hubwright.errors.FileError: "no-such-rack.csv" could not be read: No such file or directory (os error 2)
+///     hint: check the path and that the file is a table saved as CSV
+#[pyfunction]
+#[pyo3(signature = (path, *, decimal = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
+#[allow(clippy::too_many_arguments, reason = "keywords of one call")]
+pub fn check_file(
+    py: Python<'_>,
+    path: PathBuf,
+    decimal: Option<&str>,
+    laws: Option<Vec<W<Law>>>,
+    without: Option<Vec<String>>,
+    today: Option<&Bound<'_, PyAny>>,
+    flange_tolerance: Option<Q<Length>>,
+    measured_within: Option<Q<Length>>,
+    show: Option<&str>,
+    progress: Option<Py<PyAny>>,
+) -> PyResult<Checked> {
+    let asked = Asked { laws, without, today, flange_tolerance, measured_within, show };
+    let (terms, shop) = asked.terms(py)?;
+    let decimal = match decimal {
+        None => None,
+        Some("point") => Some(Decimal::Point),
+        Some("comma") => Some(Decimal::Comma),
+        Some(other) => {
+            return Err(Error::from(ErrorKind::UnknownWord {
+                argument: "decimal".into(),
+                text: cut(other),
+                allowed: "point, comma".into(),
+                hint: "leave it out to have it found out from the file".into(),
+            })
+            .into());
+        }
+    };
+    let mut telling = Telling { progress, raised: None };
+    let checked = py.detach(|| {
+        sheet::check_file(&path, &terms, shop, &Options { decimal }, &mut |share| {
+            telling.tell(share)
+        })
+    });
+    match (checked, telling.raised) {
+        (_, Some(raised)) => Err(raised),
+        (checked, None) => Ok(Checked(checked?)),
+    }
+}
+
+/// Checks a rack held in a table.
+///
+/// Args:
+///     table: Anything with an Arrow stream (a pandas or polars DataFrame, a pyarrow Table), or a
+///         list of dicts. Its column names are headings such as `wheel diameter [mm]`.
+///     units: Units of columns whose names state none, such as `{"wheel diameter": "mm"}`.
+///     laws: As for `check`.
+///     without: As for `check`.
+///     today: As for `check`.
+///     flange_tolerance: As for `check`.
+///     measured_within: As for `check`.
+///     show: As for `check_file`.
+///     progress: As for `check_file`.
+///
+/// Returns:
+///     Checked: Rows, counts and problems; rows count from 1.
+///
+/// Raises:
+///     TableError: It is no table of mountings. A bad row spoils only itself.
+///
+/// Examples:
+///     >>> import hubwright as hw
+///     >>> rack = hw.check_rows([
+///     ...     {"name": "surface", "spindle greatest speed [rpm]": 3400, "wheel marked speed [rpm]": 2850},
+///     ... ])
+///     >>> rack.counts["refused"]
+///     1
+#[pyfunction]
+#[pyo3(signature = (table, *, units = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
+#[allow(clippy::too_many_arguments, reason = "keywords of one call")]
+pub fn check_rows(
+    py: Python<'_>,
+    table: &Bound<'_, PyAny>,
+    units: Option<&Bound<'_, PyDict>>,
+    laws: Option<Vec<W<Law>>>,
+    without: Option<Vec<String>>,
+    today: Option<&Bound<'_, PyAny>>,
+    flange_tolerance: Option<Q<Length>>,
+    measured_within: Option<Q<Length>>,
+    show: Option<&str>,
+    progress: Option<Py<PyAny>>,
+) -> PyResult<Checked> {
+    let asked = Asked { laws, without, today, flange_tolerance, measured_within, show };
+    let (terms, shop) = asked.terms(py)?;
+    let units: Vec<(String, String)> = match units {
+        Some(units) => units
+            .iter()
+            .map(|(name, unit)| Ok((name.extract()?, unit.extract()?)))
+            .collect::<PyResult<_>>()?,
+        None => Vec::new(),
+    };
+    let mut telling = Telling { progress, raised: None };
+    let intake = match arrow::stream(table)? {
+        Some(stream) => {
+            let schema = stream.schema();
+            // A column of a type that no field has is passed over like one of no known name.
+            let kept: Vec<bool> =
+                schema.fields().iter().map(|field| arrow::readable(field.data_type())).collect();
+            let names: Vec<String> = arrow::names(&stream)
+                .into_iter()
+                .zip(&kept)
+                .filter_map(|(name, kept)| kept.then_some(name))
+                .collect();
+            let mut intake = Intake::new("table", &names, &units, Decimal::Point)?;
+            let mut number = 0;
+            for batch in stream {
+                let batch = batch.map_err(|error| {
+                    table_error(&format!("could not be read as Arrow: {error}"))
+                })?;
+                let columns: Vec<&ArrayRef> = batch
+                    .columns()
+                    .iter()
+                    .zip(&kept)
+                    .filter_map(|(column, kept)| kept.then_some(column))
+                    .collect();
+                for row in 0..batch.num_rows() {
+                    number += 1;
+                    let cells: Vec<Cell<'_>> = columns
+                        .iter()
+                        .map(|column| arrow::cell(column.as_ref(), row))
+                        .collect::<Result<_, _>>()?;
+                    intake.row(number, cells.into_iter(), false)?;
+                }
+            }
+            intake
+        }
+        None => from_dicts(table, &units)?,
+    };
+    let checked = py.detach(|| {
+        batch::Checked::of("table".into(), intake, &terms, shop, &mut |share| telling.tell(share))
+    });
+    match (checked, telling.raised) {
+        (_, Some(raised)) => Err(raised),
+        (checked, None) => Ok(Checked(checked?)),
+    }
+}
+
+fn table_error(why: &str) -> Error {
+    ErrorKind::BadTable {
+        name: "table".into(),
+        why: why.into(),
+        hint: "give a DataFrame, an Arrow table, or a list of dicts".into(),
+    }
+    .into()
+}
+
+/// A Python object held long enough to be a cell.
+enum Held {
+    Blank,
+    Text(String),
+    Number(f64),
+    Truth(bool),
+    Day(i64),
+}
+
+impl Held {
+    fn of(object: &Bound<'_, PyAny>) -> PyResult<Self> {
+        if object.is_none() {
+            return Ok(Self::Blank);
+        }
+        if let Ok(truth) = object.cast::<PyBool>() {
+            return Ok(Self::Truth(truth.is_true()));
+        }
+        if object.is_instance_of::<PyFloat>() || object.is_instance_of::<PyInt>() {
+            return Ok(object.extract().map_or(Self::Number(f64::INFINITY), Self::Number));
+        }
+        if let Ok(text) = object.cast::<PyString>() {
+            return Ok(Self::Text(text.to_string_lossy().into_owned()));
+        }
+        if let Ok(date) = object.cast::<PyDate>() {
+            let date = Date::new(date.get_year(), date.get_month(), date.get_day());
+            return Ok(date.map_or(Self::Blank, |date| Self::Day(date.days())));
+        }
+        // NumPy's numbers are no floats of Python's, but turn into them.
+        if let Ok(number) = object.extract::<f64>() {
+            return Ok(Self::Number(number));
+        }
+        if let (Ok(magnitude), Ok(unit)) = (object.getattr("magnitude"), object.getattr("units"))
+            && let Ok(value) = magnitude.extract::<f64>()
+        {
+            let unit = unit.call_method1("__format__", ("~C",))?;
+            return Ok(Self::Text(format!("{} {unit}", figure(value, 12))));
+        }
+        Ok(Self::Text(object.str()?.to_string_lossy().into_owned()))
+    }
+
+    fn cell(&self) -> Cell<'_> {
+        match self {
+            Self::Blank => Cell::Blank,
+            Self::Text(text) => Cell::Text(text),
+            Self::Number(number) => Cell::Number(*number),
+            Self::Truth(truth) => Cell::Truth(*truth),
+            Self::Day(day) => Cell::Day(*day),
+        }
+    }
+}
+
+fn from_dicts(table: &Bound<'_, PyAny>, units: &[(String, String)]) -> PyResult<Intake> {
+    let rows = table
+        .cast::<PyList>()
+        .map_err(|_| table_error("is neither an Arrow table nor a list of dicts"))?;
+    let dict = |row: &Bound<'_, PyAny>| -> PyResult<Py<PyDict>> {
+        Ok(row
+            .cast::<PyDict>()
+            .map_err(|_| table_error("holds a row that is no dict"))?
+            .clone()
+            .unbind())
+    };
+    let mut headings: Vec<String> = Vec::new();
+    let mut known = std::collections::HashSet::new();
+    let dicts: Vec<Py<PyDict>> = rows.iter().map(|row| dict(&row)).collect::<PyResult<_>>()?;
+    for row in &dicts {
+        for key in row.bind(table.py()).keys() {
+            let key: String = key.str()?.to_string_lossy().into_owned();
+            if known.insert(key.clone()) {
+                headings.push(key);
+            }
+        }
+    }
+    if headings.is_empty() {
+        return Err(table_error("is empty").into());
+    }
+    let mut intake = Intake::new("table", &headings, units, Decimal::Point)?;
+    for (at, row) in dicts.iter().enumerate() {
+        let row = row.bind(table.py());
+        let held: Vec<Held> = headings
+            .iter()
+            .map(|heading| row.get_item(heading)?.map_or(Ok(Held::Blank), |value| Held::of(&value)))
+            .collect::<PyResult<_>>()?;
+        intake.row(at + 1, held.iter().map(Held::cell), false)?;
+    }
+    Ok(intake)
+}
+
+/// Writes the demo rack, in three dialects, into a folder.
+///
+/// Args:
+///     folder: Where to; it is made where it is missing.
+///
+/// Returns:
+///     The files written, and the date the demo is judged on.
+#[pyfunction]
+pub fn write_demo(folder: PathBuf) -> PyResult<(Vec<PathBuf>, &'static str)> {
+    Ok((demo::write(&folder)?, demo::TODAY))
+}

@@ -1,0 +1,39 @@
+//! The Python package's compiled part: conversions and docstrings, no formula.
+
+mod arrow;
+mod checked;
+mod errors;
+mod parts;
+mod quantity;
+mod verdict;
+mod wheel;
+mod words;
+
+use pyo3::prelude::*;
+
+/// Compiled part of hubwright.
+#[pymodule]
+mod _core {
+    #[pymodule_export]
+    use super::arrow::ArrowColumn;
+    #[pymodule_export]
+    use super::arrow::ArrowTable;
+    #[pymodule_export]
+    use super::checked::{Checked, Problem, Row, check_file, check_rows, write_demo};
+    #[pymodule_export]
+    use super::parts::{
+        Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
+    };
+    #[pymodule_export]
+    use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
+    #[pymodule_export]
+    use super::wheel::{
+        BlotterLimits, FlangeLimits, HoleLimits, Limit, SpeedForRim, Step, Working, blotter_limits,
+        flange_limits, hole_limits, largest_diameter, rim_speed, rim_speed_column, speed_for_rim,
+    };
+    #[pymodule_export]
+    use super::words::word_lists;
+    #[pymodule_export]
+    #[allow(non_upper_case_globals, reason = "Python's name for it")]
+    const __version__: &str = env!("CARGO_PKG_VERSION");
+}

@@ -1,0 +1,183 @@
+//! Quantities on their way across: text or pint in, pint out.
+//!
+//! pint is imported only when a quantity goes out; the registry is the
+//! application's.
+
+use pyo3::prelude::*;
+use pyo3::sync::PyOnceLock;
+use pyo3::types::{PyDict, PyString};
+
+#[cfg(feature = "stubs")]
+use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
+
+use crate::error::{Error, ErrorKind, cut};
+use crate::units::{
+    Angle, AngularVelocity, Kind, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
+    degree, kelvin, meter, meter_per_second, millimeter, per_kelvin, radian, radian_per_second,
+    read, revolution_per_minute,
+};
+
+/// A kind of quantity that crosses.
+pub(super) trait Crossing: Kind {
+    /// The unit that carries it in, as pint spells it.
+    const WIRE: &'static str;
+    /// Words of which the unit must hold one; none means any unit will do.
+    const MUST_NAME: &'static [&'static str];
+    /// The unit it comes out in, as pint spells it.
+    const OUT: &'static str;
+    fn from_wire(value: f64) -> Self;
+    fn to_out(self) -> f64;
+}
+
+macro_rules! crossing {
+    ($($kind:ty: $wire:literal as $unit:ty, out $out:literal as $out_unit:ty, naming $words:expr;)+) => {$(
+        impl Crossing for $kind {
+            const WIRE: &'static str = $wire;
+            const MUST_NAME: &'static [&'static str] = &$words;
+            const OUT: &'static str = $out;
+            fn from_wire(value: f64) -> Self { Self::new::<$unit>(value) }
+            fn to_out(self) -> f64 { self.get::<$out_unit>() }
+        }
+    )+};
+}
+
+crossing! {
+    Length: "meter" as meter, out "millimeter" as millimeter, naming [];
+    Velocity: "meter / second" as meter_per_second, out "meter / second" as meter_per_second, naming [];
+    // pint reads 1 Hz and 1/min as radians; a wheel's plate means turns.
+    AngularVelocity: "radian / second" as radian_per_second, out "revolution_per_minute" as revolution_per_minute,
+        naming ["radian", "degree", "turn", "revolution"];
+    Angle: "radian" as radian, out "degree" as degree, naming ["radian", "degree", "turn", "revolution", "arc"];
+    TemperatureInterval: "kelvin" as kelvin, out "kelvin" as kelvin, naming [];
+    TemperatureCoefficient: "1 / kelvin" as per_kelvin, out "1 / kelvin" as per_kelvin, naming [];
+}
+
+/// One quantity: read, or why it could not be. The name of its argument is
+/// put in by the function that takes it.
+pub(super) struct Q<K>(pub Result<K, Error>);
+
+impl<K> Q<K> {
+    /// The quantity, or an exception that names the argument.
+    pub(super) fn named(self, argument: &str) -> Result<K, Error> {
+        self.0.map_err(|error| error.named(argument))
+    }
+}
+
+fn hint<K: Kind>() -> String {
+    format!("give text like \"{0}\", or a pint quantity", K::EXAMPLE)
+}
+
+fn refused<K: Kind>(given: &Bound<'_, PyAny>, why: &'static str) -> Error {
+    let given = given.repr().map_or_else(|_| "an object".to_owned(), |repr| cut(&repr.to_string()));
+    ErrorKind::WrongUnit { argument: "value".into(), given, kind: K::NAME, why, hint: hint::<K>() }
+        .into()
+}
+
+/// What one of a pint quantity's unit is in [`Crossing::WIRE`], remembered by unit.
+pub(super) fn factor<K: Crossing>(quantity: &Bound<'_, PyAny>) -> Result<f64, Error> {
+    static KNOWN: PyOnceLock<Py<PyDict>> = PyOnceLock::new();
+    let py = quantity.py();
+    let wrong = |why| refused::<K>(quantity, why);
+    let Ok(units) = quantity.getattr("units") else { return Err(wrong("it has no unit")) };
+    let known = KNOWN.get_or_init(py, || PyDict::new(py).unbind()).bind(py);
+    let key = (K::WIRE, &units);
+    if let Ok(Some(factor)) = known.get_item(key)
+        && let Ok(factor) = factor.extract()
+    {
+        return Ok(factor);
+    }
+    let names = || -> PyResult<Vec<String>> {
+        let items = quantity.call_method0("unit_items")?;
+        items
+            .try_iter()?
+            .map(|item| item?.extract::<(String, f64)>().map(|(name, _)| name))
+            .collect()
+    };
+    let named = names().map_err(|_| wrong("it has no unit"))?;
+    let names_one = |word: &&str| named.iter().any(|name| name.contains(*word));
+    if !K::MUST_NAME.is_empty() && !K::MUST_NAME.iter().any(names_one) {
+        return Err(wrong("its unit names no turn or angle"));
+    }
+    let of = |value: f64| -> PyResult<f64> {
+        quantity.get_type().call1((value, &units))?.call_method1("m_as", (K::WIRE,))?.extract()
+    };
+    let one = of(1.0).map_err(|_| wrong("its unit is of another kind"))?;
+    if of(0.0).is_ok_and(|zero| zero != 0.0) {
+        return Err(wrong("its unit does not start at zero"));
+    }
+    // Forgetting a factor costs time, nothing else.
+    let _ = known.set_item(key, one);
+    Ok(one)
+}
+
+/// Whether an object is a pint quantity, without importing pint.
+pub(super) fn is_quantity(object: &Bound<'_, PyAny>) -> bool {
+    object.hasattr("m_as").unwrap_or(false)
+}
+
+/// Reads one quantity from text or pint.
+pub(super) fn scalar<K: Crossing>(object: &Bound<'_, PyAny>) -> Result<K, Error> {
+    if let Ok(text) = object.cast::<PyString>() {
+        return match text.to_str() {
+            Ok(text) => read(text),
+            Err(_) => Err(refused::<K>(object, "it is no plain text")),
+        };
+    }
+    if is_quantity(object) {
+        let factor = factor::<K>(object)?;
+        let magnitude =
+            object.getattr("magnitude").and_then(|magnitude| magnitude.extract::<f64>());
+        return match magnitude {
+            Ok(value) => Ok(K::from_wire(value * factor)),
+            Err(_) => Err(refused::<K>(object, "it is not one number")),
+        };
+    }
+    if object.extract::<f64>().is_ok() {
+        let given =
+            object.repr().map_or_else(|_| "a number".to_owned(), |repr| cut(&repr.to_string()));
+        return Err(ErrorKind::NoUnit {
+            argument: "value".into(),
+            given,
+            kind: K::NAME,
+            hint: hint::<K>(),
+        }
+        .into());
+    }
+    Err(refused::<K>(object, "it is neither text nor a quantity"))
+}
+
+impl<'py, K: Crossing> FromPyObject<'_, 'py> for Q<K> {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: PyStaticExpr = type_hint_identifier!("hubwright._typing", "QuantityLike");
+
+    fn extract(object: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        Ok(Self(scalar(&object)))
+    }
+}
+
+/// pint's quantities, from the application's registry.
+pub(super) fn pint_quantity<'py>(
+    py: Python<'py>,
+    value: impl IntoPyObject<'py>,
+    unit: &str,
+) -> PyResult<Bound<'py, PyAny>> {
+    static REGISTRY: PyOnceLock<Py<PyAny>> = PyOnceLock::new();
+    let registry = REGISTRY.import(py, "pint", "get_application_registry")?.call0()?;
+    registry.getattr("Quantity")?.call1((value, unit))
+}
+
+/// A quantity on its way out.
+pub(super) struct Out<K>(pub K);
+
+impl<'py, K: Crossing> IntoPyObject<'py> for Out<K> {
+    type Target = PyAny;
+    type Output = Bound<'py, PyAny>;
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const OUTPUT_TYPE: PyStaticExpr = type_hint_identifier!("hubwright._typing", "Scalar");
+
+    fn into_pyobject(self, py: Python<'py>) -> PyResult<Self::Output> {
+        pint_quantity(py, self.0.to_out(), K::OUT)
+    }
+}
