@@ -11,6 +11,7 @@ from hubwright import errors, wheel, words
 from hubwright._core import (
     Blotter,
     Checked,
+    Counts,
     Finding,
     Flange,
     Hub,
@@ -67,6 +68,7 @@ __all__ = [
     "BlotterNeed",
     "Bond",
     "Checked",
+    "Counts",
     "Fastening",
     "FileError",
     "Finding",

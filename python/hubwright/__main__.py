@@ -60,6 +60,11 @@ def _demo(args: argparse.Namespace) -> int:
     return CLEAR
 
 
+def _paragraph(lead: str, text: str) -> None:
+    later = " " * (4 + len(lead))
+    print(textwrap.fill(text, 100, initial_indent=f"    {lead}", subsequent_indent=later, break_on_hyphens=False))
+
+
 def _rules(args: argparse.Namespace) -> int:
     chosen = [rule for rule in rules() if args.slug in (None, rule.slug)]
     if not chosen:
@@ -71,15 +76,15 @@ def _rules(args: argparse.Namespace) -> int:
         print(f"{rule.slug}{mark}: {rule.asks}\n    can come out as {reaches}")
         if args.slug is None:
             continue
-        # Doc comments are wrapped by hand; a terminal wraps its own way.
         print()
-        print(textwrap.fill(" ".join(rule.manual.split()), 96, initial_indent="    ", subsequent_indent="    "))
-        print(f"\n    needs: {', '.join(rule.needs)}")
+        _paragraph("", " ".join(rule.manual.split()))
+        print()
+        _paragraph("needs: ", ", ".join(rule.needs))
         if rule.uses:
-            print(textwrap.fill(f"uses: {', '.join(rule.uses)}", 96, initial_indent="    ", subsequent_indent="          "))
+            _paragraph("uses: ", ", ".join(rule.uses))
         for source in rule.sources:
-            print(f"    source: {source}")
-        print(f"    advice: {rule.advice}")
+            _paragraph("source: ", str(source))
+        _paragraph("advice: ", rule.advice)
     if args.slug is None:
         print("\nE: every mounting must pass it, so that missing data come out as unknown.")
         print("`hubwright rules SLUG` prints the manual of one.")
@@ -116,7 +121,11 @@ def _parser() -> argparse.ArgumentParser:
     )
     check.set_defaults(run=_check)
 
-    demo = commands.add_parser("demo", help="write and check the demo rack", description="Writes the demo rack, an invented tool room's, checks it and writes its report.")
+    demo = commands.add_parser(
+        "demo",
+        help="write and check the demo rack",
+        description="Writes the demo rack, an invented tool room's, checks it and writes its report.",
+    )
     demo.add_argument("--into", metavar="DIR", default="demo-rack", help="folder to write into (demo-rack)")
     demo.set_defaults(run=_demo)
 

@@ -48,8 +48,8 @@ def rack(checked: Checked, ax: "Axes | None" = None) -> "Axes":
     used = {slug for _, slug in cells}
     slugs = [finding for finding in _slugs() if finding in used]
     if ax is None:
-        size = (2.5 + 0.32 * max(len(slugs), 1), 2.2 + 0.32 * len(rows))
-        _, ax = plt.subplots(figsize=size, layout="constrained")
+        inches = (2.5 + 0.32 * max(len(slugs), 1), 2.2 + 0.32 * len(rows))
+        _, ax = plt.subplots(figsize=inches, layout="constrained")
     for y, row in enumerate(rows):
         if row.verdict is None:
             ax.axhspan(y - 0.3, y + 0.3, color="0.85", zorder=0)

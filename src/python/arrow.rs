@@ -224,7 +224,7 @@ impl ArrowColumn {
     }
 
     /// The column by Arrow's C interface: a schema and an array capsule.
-    #[pyo3(signature = (requested_schema = None))]
+    #[pyo3(signature = (requested_schema: "object" = None) -> "tuple[object, object]")]
     fn __arrow_c_array__<'py>(
         &self,
         py: Python<'py>,
@@ -279,7 +279,7 @@ impl ArrowTable {
     }
 
     /// The table by Arrow's C interface: a stream capsule.
-    #[pyo3(signature = (requested_schema = None))]
+    #[pyo3(signature = (requested_schema: "object" = None) -> "object")]
     fn __arrow_c_stream__<'py>(
         &self,
         py: Python<'py>,

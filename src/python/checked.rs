@@ -13,7 +13,7 @@ use super::quantity::Q;
 use super::verdict::{Asked, Verdict, outcome_member};
 use super::words::W;
 use crate::error::{Error, ErrorKind, cut};
-use crate::mounting::{Counts, Law, Outcome, RULES};
+use crate::mounting::{self, Law, Outcome, RULES};
 use crate::sheet::batch::{self, Row as SheetRow};
 use crate::sheet::intake::{Cell, Intake};
 use crate::sheet::{self, Options, demo, report};
@@ -86,6 +86,51 @@ fn problem(number: usize, name: &str, error: &Error) -> Problem {
     Problem { number, name: name.to_owned(), message: error.to_string(), code: error.code() }
 }
 
+/// How many mountings came out which way; they add up to the rows.
+#[pyclass(frozen, eq, get_all, module = "hubwright._core")]
+#[derive(PartialEq)]
+pub struct Counts {
+    /// Nothing to say.
+    passed: usize,
+    /// Something to know or put right.
+    cautioned: usize,
+    /// A rule is broken.
+    refused: usize,
+    /// An essential datum is missing.
+    unknown: usize,
+    /// The row could not be read.
+    unreadable: usize,
+}
+
+#[pymethods]
+impl Counts {
+    fn __repr__(&self) -> String {
+        let Self { passed, cautioned, refused, unknown, unreadable } = self;
+        format!(
+            "Counts(passed={passed}, cautioned={cautioned}, refused={refused}, unknown={unknown}, unreadable={unreadable})"
+        )
+    }
+}
+
+/// The rows of a rack, one after the other.
+#[pyclass(module = "hubwright._core")]
+pub struct Rows {
+    rack: Py<Checked>,
+    next: usize,
+}
+
+#[pymethods]
+impl Rows {
+    fn __iter__(slf: Py<Self>) -> Py<Self> {
+        slf
+    }
+
+    fn __next__(&mut self) -> Option<Row> {
+        self.next += 1;
+        self.rack.get().0.row(self.next - 1).map(Row)
+    }
+}
+
 /// A rack of mountings, judged: iterate over it for its rows.
 ///
 /// Attributes:
@@ -106,15 +151,9 @@ impl Checked {
 
     /// How many rows came out which way.
     #[getter]
-    fn counts<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let Counts { passed, cautioned, refused, unknown, unreadable } = self.0.counts;
-        let counts = PyDict::new(py);
-        counts.set_item("passed", passed)?;
-        counts.set_item("cautioned", cautioned)?;
-        counts.set_item("refused", refused)?;
-        counts.set_item("unknown", unknown)?;
-        counts.set_item("unreadable", unreadable)?;
-        Ok(counts)
+    fn counts(&self) -> Counts {
+        let mounting::Counts { passed, cautioned, refused, unknown, unreadable } = self.0.counts;
+        Counts { passed, cautioned, refused, unknown, unreadable }
     }
 
     /// Whether nothing is refused, unknown or unreadable.
@@ -137,6 +176,10 @@ impl Checked {
 
     fn __len__(&self) -> usize {
         self.0.len()
+    }
+
+    fn __iter__(slf: Py<Self>) -> Rows {
+        Rows { rack: slf, next: 0 }
     }
 
     fn __getitem__(&self, at: isize) -> PyResult<Row> {
@@ -339,10 +382,10 @@ pub fn check_file(
 ///     >>> rack = hw.check_rows([
 ///     ...     {"name": "surface", "spindle greatest speed [rpm]": 3400, "wheel marked speed [rpm]": 2850},
 ///     ... ])
-///     >>> rack.counts["refused"]
+///     >>> rack.counts.refused
 ///     1
 #[pyfunction]
-#[pyo3(signature = (table, *, units = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
+#[pyo3(signature = (table, *, units: "dict[str, str] | None" = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
 #[allow(clippy::too_many_arguments, reason = "keywords of one call")]
 pub fn check_rows(
     py: Python<'_>,

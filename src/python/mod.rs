@@ -19,7 +19,7 @@ mod _core {
     #[pymodule_export]
     use super::arrow::ArrowTable;
     #[pymodule_export]
-    use super::checked::{Checked, Problem, Row, check_file, check_rows, write_demo};
+    use super::checked::{Checked, Counts, Problem, Row, Rows, check_file, check_rows, write_demo};
     #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,

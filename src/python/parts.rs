@@ -164,7 +164,7 @@ impl<'py, K: FieldCrossing> FromPyObject<'_, 'py> for In<K> {
     type Error = PyErr;
     #[cfg(feature = "stubs")]
     const INPUT_TYPE: PyStaticExpr =
-        type_hint_union!(K::IN, type_hint_identifier!("hubwright._core", "Unknown"));
+        type_hint_union!(K::IN, <Unknown as pyo3::PyTypeInfo>::TYPE_HINT);
 
     fn extract(object: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
         if object.is_instance_of::<Unknown>() {
@@ -184,7 +184,7 @@ impl<'py, K: FieldCrossing> IntoPyObject<'py> for DatumOut<K> {
     #[cfg(feature = "stubs")]
     const OUTPUT_TYPE: PyStaticExpr = type_hint_union!(
         K::OUT,
-        type_hint_identifier!("hubwright._core", "Unknown"),
+        <Unknown as pyo3::PyTypeInfo>::TYPE_HINT,
         type_hint_identifier!("builtins", "None")
     );
 

@@ -45,7 +45,7 @@ crossing! {
     Length: "meter" as meter, out "millimeter" as millimeter, naming [];
     Velocity: "meter / second" as meter_per_second, out "meter / second" as meter_per_second, naming [];
     // pint reads 1 Hz and 1/min as radians; a wheel's plate means turns.
-    AngularVelocity: "radian / second" as radian_per_second, out "revolution_per_minute" as revolution_per_minute,
+    AngularVelocity: "radian / second" as radian_per_second, out "revolutions_per_minute" as revolution_per_minute,
         naming ["radian", "degree", "turn", "revolution"];
     Angle: "radian" as radian, out "degree" as degree, naming ["radian", "degree", "turn", "revolution", "arc"];
     TemperatureInterval: "kelvin" as kelvin, out "kelvin" as kelvin, naming [];

@@ -535,7 +535,7 @@ fn floats(object: &Bound<'_, PyAny>) -> Option<Vec<f64>> {
 ///     ... ).magnitude.round(1)
 ///     array([31.4, 31.4])
 #[pyfunction]
-#[pyo3(signature = (diameter, speed, *, units = None, out = None))]
+#[pyo3(signature = (diameter, speed, *, units: "dict[str, str] | None" = None, out = None))]
 pub fn rim_speed_column<'py>(
     py: Python<'py>,
     diameter: &Bound<'py, PyAny>,

@@ -1,0 +1,82 @@
+"""The command line: what it prints and how it exits."""
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+import hubwright as hw
+from hubwright.__main__ import main
+
+
+def test_check_prints_verdicts_and_exits_1_on_the_demo_rack(demo: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["check", str(demo / "rack.csv")]) == 1
+    out = capsys.readouterr().out
+    assert "12 mountings: 4 DO NOT RUN" in out
+    assert out.count("Before you start it:") == 1
+    assert "not checked: " in out
+    # Worst first: nothing refused comes after something cautioned.
+    heads = [line for line in out.splitlines() if line.startswith("row ") and ": " in line]
+    assert [head.endswith("WATCH") for head in heads] == sorted(head.endswith("WATCH") for head in heads)
+
+
+def test_check_exits_0_when_all_is_clear_and_2_when_it_could_not_run(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    rack = tmp_path / "rack.csv"
+    rack.write_text(
+        "spindle greatest speed [rpm],spindle rotation,wheel shape,wheel diameter [mm],wheel hole [mm],"
+        "wheel marked speed [rpm],both flanges diameter [mm],both flanges land [mm],both blotters present,"
+        "hub spigot [mm],nut thread hand,loose flange keyed\n"
+        "2850,anticlockwise,type-1,200,31.78,3340,80,8,yes,31.74,right,yes\n"
+    )
+    assert main(["check", str(rack)]) == 0
+    assert main(["check", str(tmp_path / "none.csv")]) == 2
+    assert "hint:" in capsys.readouterr().err
+    with pytest.raises(SystemExit) as caught:
+        main(["check"])
+    assert caught.value.code == 2
+
+
+def test_laws_rules_left_out_and_reports(demo: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    report = tmp_path / "rack.html"
+    arguments = ["check", str(demo / "rack.csv"), "--laws", "us,us-wa", "--without", "over-speed", "--report", str(report)]
+    assert main(arguments) == 1
+    out = capsys.readouterr().out
+    assert "LEFT OUT at your word: over-speed" in out and "us, us-wa" in out
+    assert "over-speed" in report.read_text()
+
+
+def test_the_demo_writes_its_rack_and_report(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    folder = tmp_path / "new" / "demo"
+    assert main(["demo", "--into", str(folder)]) == 0
+    assert sorted(path.name for path in folder.iterdir()) == ["rack-comma.csv", "rack-inch.csv", "rack.csv", "rack.html"]
+    assert str(folder) in capsys.readouterr().out
+
+
+def test_lists_of_rules_and_sources(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["rules"]) == 0
+    printed = capsys.readouterr().out
+    for rule in hw.rules():
+        assert f"{rule.slug}{' E' if rule.essential else ''}: {rule.asks}" in printed
+        assert main(["rules", rule.slug]) == 0
+        manual = " ".join(capsys.readouterr().out.split())
+        assert " ".join(rule.manual.split()) in manual
+    assert main(["rules", "none-such"]) == 2
+    capsys.readouterr()
+    assert main(["sources"]) == 0
+    assert "29 CFR 1910.215, Table O-6" in capsys.readouterr().out
+
+
+def test_it_runs_as_a_module_without_importing_pint() -> None:
+    code = "import sys, hubwright; assert 'pint' not in sys.modules"
+    subprocess.run([sys.executable, "-P", "-c", code], check=True)
+    done = subprocess.run([sys.executable, "-P", "-m", "hubwright", "--version"], capture_output=True, text=True, check=True)
+    assert done.stdout.strip() == f"hubwright {hw.__version__}"
+
+
+def test_no_bar_is_drawn_where_there_is_no_terminal(demo: Path) -> None:
+    command = [sys.executable, "-P", "-m", "hubwright", "check", str(demo / "rack.csv")]
+    done = subprocess.run(command, capture_output=True, text=True, check=False)
+    assert (done.returncode, done.stderr) == (1, "")
