@@ -8,6 +8,10 @@
 //! The wheel's own marking, the machine's manual, local law and a competent
 //! person come before anything that this crate says.
 
+#![warn(missing_docs)]
+// No panic reaches a user.
+#![warn(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::todo)]
+
 pub mod error;
 pub mod mounting;
 #[cfg(feature = "python")]

@@ -11,7 +11,7 @@ use super::fields::{COUNT, FieldType, Material, Rotation, ThreadHand, YesNo, wit
 use crate::units::{
     Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
 };
-use crate::wheel::flange::{Demands, has_table};
+use crate::wheel::flange::{Demands, RELIEF_FROM, Ready, has_table};
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
 /// Nobody asks for the datum.
@@ -145,18 +145,40 @@ impl Facts {
         Self::gather(get, bare.demands_of(&bare.fixed_flange), bare.demands_of(&bare.loose_flange))
     }
 
-    /// What its table demands of a flange; nothing where the table or what it
-    /// goes by is not known.
-    #[inline]
+    /// What its table demands of a flange, or why it can't be asked.
+    // Inlined, so that a block loop reads the few facts this needs and no others.
+    #[inline(always)]
     pub(crate) fn demands_of(&self, flange: &of::Flange) -> Demands {
-        let (Some(kind), Some(shape)) = (flange_kind(flange).get(), self.wheel.shape.get()) else {
-            return Demands::NONE;
-        };
-        let wheel = self.wheel.nominal_diameter.or(self.wheel.diameter);
-        if !wheel.given() || !has_table(shape) {
-            return Demands::NONE;
+        let (shape, fastening) = (self.wheel.shape, self.fastening());
+        let threaded = fastening.get().is_some_and(Fastening::threaded);
+        if (self.without_flanges() && !threaded)
+            || shape.get().is_some_and(|shape| !has_table(shape))
+        {
+            return Demands::not(Ready::NoTable);
         }
-        Demands::of(kind, wheel.0, self.wheel.hole.0)
+        let kind = flange_kind(flange);
+        let wheel = self.wheel.nominal_diameter.or(self.wheel.diameter);
+        let needs_hole = kind.get().is_some_and(FlangeKind::undercut);
+        let hole = if needs_hole { self.wheel.hole } else { Fact::new(0.0) };
+        if shape.blank() || fastening.blank() || kind.blank() || wheel.blank() || hole.blank() {
+            return Demands::not(Ready::Blank);
+        }
+        let (Some(kind), true) = (kind.get(), shape.given() && wheel.given() && hole.given())
+        else {
+            return Demands::not(Ready::NotAsked);
+        };
+        match kind {
+            // Table O-4 is about wheels with a thread of their own only.
+            FlangeKind::Unrelieved if threaded => Demands::of(kind, wheel.0, hole.0),
+            // The note to Table O-6 lets small wheels have flat flanges of its diameters.
+            FlangeKind::Unrelieved if wheel.0 < RELIEF_FROM => Demands {
+                least_land: f64::NAN,
+                greatest_land: f64::NAN,
+                ..Demands::of(FlangeKind::Relieved, wheel.0, hole.0)
+            },
+            FlangeKind::Unrelieved => Demands::not(Ready::NoTable),
+            _ => Demands::of(kind, wheel.0, hole.0),
+        }
     }
 
     /// How the wheel is held: between flanges, unless somebody says otherwise.

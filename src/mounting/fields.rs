@@ -378,8 +378,7 @@ macro_rules! word_fields {
             fn to_fact(self) -> f64 { f64::from(self as u8) }
             #[inline(always)]
             fn from_fact(fact: f64) -> Option<Self> {
-                // The list is in the order of the variants: a test holds it to that.
-                <$kind as Words>::LIST.get(fact as usize).map(|(word, ..)| *word)
+                <$kind as Words>::ALL.get(fact as usize).copied()
             }
         }
     )+};

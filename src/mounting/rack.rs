@@ -34,7 +34,7 @@ impl Columns {
     /// Adds a row: one number for each field asked for, by its place in [`FIELDS`].
     ///
     /// Fields that nobody gave so far are not asked in the rows before.
-    pub(crate) fn push(&mut self, numbers: impl IntoIterator<Item = (usize, f64)>) {
+    pub fn push(&mut self, numbers: impl IntoIterator<Item = (usize, f64)>) {
         for (field, number) in numbers {
             if let Some(column) = self.columns.get_mut(field) {
                 let column = column.get_or_insert_default();
@@ -171,12 +171,15 @@ macro_rules! fastest {
 }
 pub(crate) use fastest;
 
+/// Is told the outcomes of one rule for a block of rows: the rule's place in
+/// [`RULES`], the first row, the outcomes.
+pub type Cells<'a> = &'a mut dyn FnMut(usize, usize, &[Outcome]);
+
 /// Judges every row; `each` is told after every block how many rows are done
 /// and may stop the work.
 ///
 /// The answer is the worst outcome of each row. `cells`, when given, is told
-/// the outcomes of one rule for a block of rows: the rule's place in
-/// [`RULES`], the first row, the outcomes.
+/// the outcome of every rule besides.
 ///
 /// # Errors
 ///
@@ -184,7 +187,7 @@ pub(crate) use fastest;
 pub fn judge_columns(
     columns: &Columns,
     terms: &Terms,
-    mut cells: Option<&mut dyn FnMut(usize, usize, &[Outcome])>,
+    mut cells: Option<Cells<'_>>,
     mut each: impl FnMut(usize) -> ControlFlow<()>,
 ) -> Result<Vec<Outcome>, Error> {
     static ALL_NOT_ASKED: [f64; BLOCK] = [NOT_ASKED; BLOCK];

@@ -231,7 +231,9 @@ fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Decimal, Err
             let by_point = text.contains('.') && number(text, Decimal::Point).is_ok();
             let by_comma = text.contains(',') && number(text, Decimal::Comma).is_ok();
             let thousands = text.trim().rsplit_once([',', '.']).is_some_and(|(whole, rest)| {
-                rest.len() == 3 && !whole.is_empty() && whole.trim_start_matches(['-', '0']) != ""
+                rest.len() == 3
+                    && !whole.is_empty()
+                    && !whole.trim_start_matches(['-', '0']).is_empty()
             });
             match (by_point, by_comma) {
                 (true, _) => points += 1,

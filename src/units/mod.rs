@@ -14,7 +14,9 @@ pub use exact::{Exact, Nanometres};
 pub use read::{Decimal, Kind, Spelling, number, read};
 pub use show::{Shop, figure, inches, millimetres};
 pub use words::Words;
-pub(crate) use words::{plain, words};
+#[cfg(feature = "sheets")]
+pub(crate) use words::plain;
+pub(crate) use words::words;
 
 pub use uom::si::angle::{degree, radian};
 pub use uom::si::angular_velocity::{

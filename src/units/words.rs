@@ -6,6 +6,8 @@ use crate::error::{Error, ErrorKind, cut};
 pub trait Words: Copy + PartialEq + 'static {
     /// What the list is of, in messages.
     const NAME: &'static str;
+    /// Every value, in the order of their codes.
+    const ALL: &'static [Self];
     /// Every value, with the word it is written as and others that mean it.
     const LIST: &'static [(Self, &'static str, &'static [&'static str])];
 
@@ -60,6 +62,7 @@ macro_rules! words {
 
         impl $crate::units::Words for $name {
             const NAME: &'static str = $title;
+            const ALL: &'static [Self] = &[$(Self::$variant),+];
             const LIST: &'static [(Self, &'static str, &'static [&'static str])] =
                 &[$((Self::$variant, $word, &[$($($also),*)?])),+];
         }

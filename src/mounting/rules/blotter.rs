@@ -55,7 +55,7 @@ rule! {
         }
         let blank = wheel.shape.blank() || wheel.fastening.blank() || wheel.abrasive.blank() || wheel.bond.blank();
         let certain = needed == BlotterNeed::AskTheMaker || f.machine.kind.is(MachineKind::Internal);
-        on_sides(f, It::both, |blotter, _| match blotter.present.get() {
+        on_sides(f, both, |blotter, _| match blotter.present.get() {
             Some(YesNo::Yes) => It::Fitted.bare(),
             Some(YesNo::No) if blank => Judged::CANT_TELL,
             Some(YesNo::No) if certain => It::AskTheMaker.bare(),
@@ -87,7 +87,7 @@ rule! {
     }
     advice "Fit a blotter that is as large as the flange and no larger in its hole than the land.";
     judge |f, _t| {
-        on_sides(f, It::both, |blotter, flange| {
+        on_sides(f, both, |blotter, flange| {
             let (outside, hole) = (blotter.diameter.0, blotter.hole.0);
             let (diameter, inside) = (flange.diameter.0, flange.diameter.0 - 2.0 * flange.land.0);
             if blotter.present.is(YesNo::No) {
@@ -127,7 +127,7 @@ rule! {
     }
     advice "Fit new blotters.";
     judge |f, t| {
-        on_sides(f, It::both, |blotter, _| {
+        on_sides(f, both, |blotter, _| {
             if blotter.present.is(YesNo::No) {
                 return It::None.bare();
             }

@@ -53,7 +53,7 @@ rule! {
                 (false, false) => It::OverUsual.with(reading.0, limit),
             }
         };
-        It::both(one(f.fixed_flange.run_out), one(f.hub.spigot_run_out))
+        both(one(f.fixed_flange.run_out), one(f.hub.spigot_run_out))
     }
 }
 

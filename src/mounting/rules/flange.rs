@@ -1,10 +1,10 @@
 //! The flanges' diameters: a third of the wheel, the tables, and both alike.
 
 use super::{Judged, missing, rule};
-use crate::mounting::facts::{Fact, Facts, flange_kind, is_blank, of};
+use crate::mounting::facts::{Fact, Facts, is_blank, of};
 use crate::tables::{flanges, laws};
 use crate::units::Length;
-use crate::wheel::flange::{Demands, Table, has_table, ratio};
+use crate::wheel::flange::{Demands, Ready, Table, ratio};
 use crate::wheel::{Fastening, MachineKind};
 
 /// Whether shape or fastening is asked for and blank, so that no rule of
@@ -66,26 +66,20 @@ rule! {
                 (false, false) => It::BelowThird.with(found, demanded),
             }
         };
-        It::both(one(f.fixed_flange.diameter), one(f.loose_flange.diameter))
+        both(one(f.fixed_flange.diameter), one(f.loose_flange.diameter))
     }
 }
 
 /// What can be said of a flange by its table before its sizes are looked at:
 /// data that are missing, or that there is no table.
 #[inline(always)]
-pub(super) fn tabled(f: &Facts, flange: &of::Flange, no_table: Judged) -> Option<Judged> {
-    let other = f.without_flanges() && !f.fastening().get().is_some_and(Fastening::threaded);
-    if other || f.wheel.shape.get().is_some_and(|shape| !has_table(shape)) {
-        return Some(no_table);
+pub(super) fn tabled(demands: &Demands, no_table: Judged) -> Option<Judged> {
+    match demands.ready {
+        Ready::Yes => None,
+        Ready::NoTable => Some(no_table),
+        Ready::Blank => Some(Judged::CANT_TELL),
+        Ready::NotAsked => Some(Judged::NOBODY_ASKS),
     }
-    if can_not_place(f) {
-        return Some(Judged::CANT_TELL);
-    }
-    let kind = flange_kind(flange);
-    let wheel = f.wheel.nominal_diameter.or(f.wheel.diameter);
-    let needs_hole = kind.get().is_some_and(|kind| kind.undercut());
-    let hole = if needs_hole { f.wheel.hole.0 } else { 0.0 };
-    missing([kind.0, f.wheel.shape.0, wheel.0, hole])
 }
 
 /// The answer on both flanges; on the fixed one alone for a wheel that brings
@@ -136,8 +130,8 @@ rule! {
         if f.wheel.shape.get().is_some_and(|shape| shape.cuts_off()) {
             return It::NoRow.bare();
         }
-        on_flanges(f, It::both, |flange, demands| {
-            if let Some(answer) = tabled(f, flange, It::NoRow.bare()) {
+        on_flanges(f, both, |flange, demands| {
+            if let Some(answer) = tabled(demands, It::NoRow.bare()) {
                 return answer;
             }
             let found = flange.diameter.0;

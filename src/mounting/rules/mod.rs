@@ -228,16 +228,11 @@ impl PartialEq for Rule {
 /// What missing data come to: nothing missing, a blank, or nobody asking.
 #[inline(always)]
 pub(crate) fn missing<const N: usize>(needed: [f64; N]) -> Option<Judged> {
-    let mut answer = None;
-    for fact in needed {
-        if is_blank(fact) {
-            return Some(Judged::CANT_TELL);
-        }
-        if fact.is_nan() {
-            answer = Some(Judged::NOBODY_ASKS);
-        }
-    }
-    answer
+    // Looked at all together: a branch for each would be guessed wrong too often.
+    let blank = needed.iter().fold(false, |any, fact| any | is_blank(*fact));
+    let lacking = needed.iter().fold(false, |any, fact| any | fact.is_nan());
+    let answer = if blank { Judged::CANT_TELL } else { Judged::NOBODY_ASKS };
+    lacking.then_some(answer)
 }
 
 /// The outcome of each case by its number, for the block loops.
@@ -267,20 +262,39 @@ pub(crate) const fn only_grounded_refusals(cases: &[Case]) {
     }
 }
 
-/// The worse of the answers on two flanges, by outcome and then by room.
-///
-/// One side that passes does not speak for a side that nobody asks about.
+/// The rank of each case by its number, worst lowest. One side that passes does
+/// not speak for a side that nobody asks about, so that ranks above a pass.
+pub(crate) const fn ranks(outcomes: &[Outcome; MOST_CASES]) -> [u8; MOST_CASES] {
+    let mut ranks = [0; MOST_CASES];
+    let mut case = 0;
+    while case < MOST_CASES {
+        ranks[case] = match outcomes[case] {
+            Outcome::NotChecked if case == NOBODY_ASKS as usize => 2 * Outcome::Caution as u8 + 1,
+            outcome => 2 * outcome as u8,
+        };
+        case += 1;
+    }
+    ranks
+}
+
 #[inline(always)]
-pub(crate) fn both(
-    outcomes: &[Outcome; MOST_CASES],
+fn rank(ranks: &[u8; MOST_CASES], judged: Judged) -> u8 {
+    ranks[usize::from(judged.case) % MOST_CASES]
+}
+
+/// The worse of the answers on two flanges.
+#[inline(always)]
+pub(crate) fn worse(ranks: &[u8; MOST_CASES], a: Judged, b: Judged) -> Judged {
+    if rank(ranks, b) < rank(ranks, a) { b } else { a }
+}
+
+/// The worse of the answers on two flanges, the one with less room where they tie.
+pub(crate) fn worse_by_room(
+    ranks: &[u8; MOST_CASES],
     cases: &[Case],
     a: Judged,
     b: Judged,
 ) -> Judged {
-    let rank = |judged: Judged| match outcomes[usize::from(judged.case) % MOST_CASES] {
-        Outcome::NotChecked if judged.case == NOBODY_ASKS => 1 + 2 * Outcome::Caution as u8,
-        outcome => 2 * outcome as u8,
-    };
     let room = |judged: Judged| {
         let side = cases.get(usize::from(judged.case.wrapping_sub(OWN))).map(|case| case.side);
         match side {
@@ -288,7 +302,7 @@ pub(crate) fn both(
             _ => judged.found - judged.demanded,
         }
     };
-    if rank(b) < rank(a) || (rank(b) == rank(a) && room(b) < room(a)) { b } else { a }
+    if rank(ranks, a) == rank(ranks, b) && room(b) < room(a) { b } else { worse(ranks, a, b) }
 }
 
 /// Declares a rule: its cases, the fields it needs, and one body from which
@@ -326,16 +340,6 @@ macro_rules! rule {
                 fn bare(self) -> crate::mounting::rules::Judged {
                     self.with(f64::NAN, f64::NAN)
                 }
-
-                /// The worse of the answers on two flanges.
-                #[inline(always)]
-                #[allow(dead_code, reason = "for rules that judge two flanges")]
-                fn both(
-                    a: crate::mounting::rules::Judged,
-                    b: crate::mounting::rules::Judged,
-                ) -> crate::mounting::rules::Judged {
-                    crate::mounting::rules::both(&OUTCOMES, CASES, a, b)
-                }
             }
 
             const CASES: &[crate::mounting::rules::Case] = &[$(crate::mounting::rules::Case {
@@ -349,11 +353,39 @@ macro_rules! rule {
                 crate::mounting::rules::outcomes(CASES, $essential);
             const _: () = crate::mounting::rules::only_grounded_refusals(CASES);
 
-            #[inline(always)]
+            static RANKS: [u8; 16] = crate::mounting::rules::ranks(&OUTCOMES);
+
             fn judge(
                 $f: &crate::mounting::facts::Facts,
                 $t: &crate::mounting::terms::Terms,
-            ) -> crate::mounting::rules::Judged $body
+            ) -> crate::mounting::rules::Judged {
+                /// The worse of the answers on two flanges, the one with less room where they tie.
+                #[allow(dead_code, reason = "for rules that judge two flanges")]
+                fn both(
+                    a: crate::mounting::rules::Judged,
+                    b: crate::mounting::rules::Judged,
+                ) -> crate::mounting::rules::Judged {
+                    crate::mounting::rules::worse_by_room(&RANKS, CASES, a, b)
+                }
+                $body
+            }
+
+            /// The same body for the block loop, which keeps outcomes only and so need not look at room.
+            #[inline(always)]
+            fn judge_outcome(
+                $f: &crate::mounting::facts::Facts,
+                $t: &crate::mounting::terms::Terms,
+            ) -> crate::mounting::rules::Judged {
+                #[inline(always)]
+                #[allow(dead_code, reason = "for rules that judge two flanges")]
+                fn both(
+                    a: crate::mounting::rules::Judged,
+                    b: crate::mounting::rules::Judged,
+                ) -> crate::mounting::rules::Judged {
+                    crate::mounting::rules::worse(&RANKS, a, b)
+                }
+                $body
+            }
 
             /// That the fields named exist is checked here, when this compiles.
             #[allow(dead_code, reason = "never called")]
@@ -368,7 +400,7 @@ macro_rules! rule {
                 out: &mut [crate::mounting::verdict::Outcome; crate::mounting::rack::BLOCK],
             ) {
                 for (row, out) in out.iter_mut().enumerate() {
-                    let judged = judge(&block.row(row), terms);
+                    let judged = judge_outcome(&block.row(row), terms);
                     *out = OUTCOMES[usize::from(judged.case) % OUTCOMES.len()];
                 }
             }

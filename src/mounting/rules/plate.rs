@@ -57,7 +57,7 @@ rule! {
                 return It::SmallWheel.bare();
             }
         }
-        on_flanges(f, It::both, |flange, _| {
+        on_flanges(f, both, |flange, _| {
             let (kind, recess) = (flange.kind, flange.recess.0);
             if flat {
                 let recessed = recess > 0.0 || kind.is(FlangeKind::Relieved);
@@ -114,8 +114,8 @@ rule! {
     }
     advice "Turn the land to the width that the table gives, on both flanges alike.";
     judge |f, t| {
-        on_flanges(f, It::both, |flange, demands| {
-            if let Some(answer) = tabled(f, flange, It::NoRow.bare()) {
+        on_flanges(f, both, |flange, demands| {
+            if let Some(answer) = tabled(demands, It::NoRow.bare()) {
                 return answer;
             }
             let land = flange.land.0;
@@ -164,8 +164,8 @@ rule! {
     }
     advice "Make a thicker flange; do not turn this one down any further.";
     judge |f, _t| {
-        on_flanges(f, It::both, |flange, demands| {
-            if let Some(answer) = tabled(f, flange, It::NoRow.bare()) {
+        on_flanges(f, both, |flange, demands| {
+            if let Some(answer) = tabled(demands, It::NoRow.bare()) {
                 return answer;
             }
             if demands.at_hole.is_nan() {
@@ -217,7 +217,7 @@ rule! {
             return It::Other.bare();
         }
         let by_law = t.has(Law::UsMi) || t.has(Law::UsWa);
-        on_flanges(f, It::both, |flange, _| match flange.material.get() {
+        on_flanges(f, both, |flange, _| match flange.material.get() {
             None if flange.material.blank() => Judged::CANT_TELL,
             None => Judged::NOBODY_ASKS,
             Some(Material::Steel | Material::CastIron) => It::Stiff.bare(),

@@ -90,7 +90,7 @@ rule! {
             return Judged::CANT_TELL;
         }
         // Without a spindle speed, the spindle may reach it.
-        let reached = !(rim_exact(d, n) <= rim);
+        let reached = n.is_nan() || rim_exact(d, n) > rim;
         if marked > rim && reached { It::Rounded.with(marked, rim) } else { It::Agree.with(marked, rim) }
     }
 }

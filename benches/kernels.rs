@@ -1,0 +1,63 @@
+//! Kernels, and all rules over a million mountings.
+//!
+//! `cargo bench --bench kernels` measures the Rust side alone. `cargo bench
+//! --bench peers` runs the same million mountings through the same rules in
+//! NumPy, compares every cell and prints the ratio.
+
+use std::hint::black_box;
+use std::ops::ControlFlow;
+
+use criterion::{Criterion, Throughput, criterion_group, criterion_main};
+use hubwright::mounting::{Mounting, Terms, check, judge_columns};
+use hubwright::units::{
+    AngularVelocity, Length, meter, millimeter, radian_per_second, read, revolution_per_minute,
+};
+use hubwright::wheel::{FlangeKind, Shape, flange_limits, rim_speed, rim_speed_column};
+
+#[path = "peers/rack.rs"]
+mod rack;
+
+fn kernels(criterion: &mut Criterion) {
+    let diameter = Length::new::<millimeter>(200.0);
+    let speed = AngularVelocity::new::<revolution_per_minute>(2850.0);
+    criterion.bench_function("rim_speed", |b| {
+        b.iter(|| rim_speed(black_box(diameter), black_box(speed)))
+    });
+    criterion.bench_function("flange_limits", |b| {
+        b.iter(|| flange_limits(Shape::Type1, black_box(diameter), FlangeKind::Relieved, None));
+    });
+    criterion.bench_function("read a length", |b| b.iter(|| read::<Length>(black_box("1-1/4 in"))));
+    let mut mounting = Mounting::default();
+    mounting.wheel.diameter = diameter.into();
+    criterion.bench_function("check one mounting", |b| {
+        b.iter(|| check(black_box(&mounting), &Terms::default()))
+    });
+
+    let rows = 1_000_000;
+    let d: Vec<f64> = (0..rows)
+        .map(|row| Length::new::<millimeter>(50.0 + row as f64 / 2e3).get::<meter>())
+        .collect();
+    let w: Vec<f64> = vec![speed.get::<radian_per_second>(); rows];
+    let mut out = vec![0.0; rows];
+    let mut group = criterion.benchmark_group("columns");
+    group.throughput(Throughput::Elements(rows as u64));
+    group.bench_function("rim_speed_column, 1 M rows", |b| {
+        b.iter(|| rim_speed_column(&d, &w, &mut out))
+    });
+    group.finish();
+}
+
+fn rules(criterion: &mut Criterion) {
+    let rows = 1_000_000;
+    let columns = rack::columns(rows);
+    let terms = Terms::default();
+    let mut group = criterion.benchmark_group("rules");
+    group.sample_size(10).throughput(Throughput::Elements(rows as u64));
+    group.bench_function("all rules, 1 M mountings", |b| {
+        b.iter(|| judge_columns(&columns, &terms, None, |_| ControlFlow::Continue(())));
+    });
+    group.finish();
+}
+
+criterion_group!(benches, kernels, rules);
+criterion_main!(benches);

@@ -1,0 +1,66 @@
+//! All rules over a million mountings, beside the same rules in NumPy.
+//!
+//! One command, `cargo bench --bench peers`, times both in one run on one
+//! thread, compares every outcome and prints the ratio. `PYTHON` chooses an
+//! interpreter with NumPy; the one of the tests is taken where it is there.
+
+use std::fs;
+use std::ops::ControlFlow;
+use std::path::{Path, PathBuf};
+use std::process::{Command, exit};
+use std::time::{Duration, Instant};
+
+use hubwright::mounting::{RULES, Terms, judge_columns};
+use hubwright::units::Date;
+
+mod rack;
+
+const ROWS: usize = 1_000_000;
+
+fn main() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let folder = root.join("target/peers");
+    fs::create_dir_all(&folder).expect("a folder for the columns");
+    let today = Date::read("2026-11-25").expect("a day");
+    let terms = Terms::default().with_today(today);
+
+    let columns = rack::columns(ROWS);
+    let mut best = Duration::MAX;
+    for _ in 0..5 {
+        let start = Instant::now();
+        let worst = judge_columns(&columns, &terms, None, |_| ControlFlow::Continue(()));
+        best = best.min(start.elapsed());
+        assert_eq!(worst.map(|worst| worst.len()), Ok(ROWS));
+    }
+
+    let mut cells = vec![0_u8; ROWS * RULES.len()];
+    let mut keep = |rule: usize, first: usize, outcomes: &[hubwright::mounting::Outcome]| {
+        for (at, outcome) in outcomes.iter().enumerate() {
+            cells[rule * ROWS + first + at] = *outcome as u8;
+        }
+    };
+    judge_columns(&columns, &terms, Some(&mut keep), |_| ControlFlow::Continue(()))
+        .expect("judged");
+    fs::write(folder.join("cells.u8"), &cells).expect("room for the outcomes");
+    let slugs: Vec<_> = RULES.iter().map(|rule| rule.slug).collect();
+    fs::write(folder.join("rules.txt"), slugs.join("\n")).expect("room for the names");
+    for (field, column) in rack::numbers(ROWS) {
+        let bytes: Vec<u8> = column.iter().flat_map(|number| number.to_le_bytes()).collect();
+        fs::write(folder.join(format!("{}.{}.f64", field.place, field.name)), bytes)
+            .expect("room for a column");
+    }
+
+    let ours = root.join("target/python-env/bin/python");
+    let python = std::env::var_os("PYTHON").map(PathBuf::from);
+    let python = python.unwrap_or_else(|| if ours.exists() { ours } else { "python3".into() });
+    let status = Command::new(python)
+        .arg(root.join("benches/peers/rules.py"))
+        .args([
+            folder.as_os_str(),
+            best.as_secs_f64().to_string().as_ref(),
+            today.days().to_string().as_ref(),
+        ])
+        .status()
+        .expect("a Python with NumPy");
+    exit(status.code().unwrap_or(2));
+}
