@@ -7,7 +7,9 @@
 
 use std::marker::PhantomData;
 
-use super::fields::{COUNT, FieldType, Material, Rotation, ThreadHand, YesNo, with_parts};
+use super::fields::{COUNT, with_parts};
+use super::sort::FieldType;
+use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
     Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
 };

@@ -6,13 +6,16 @@ pub mod fields;
 pub mod parts;
 pub mod rack;
 pub mod rules;
+pub mod sort;
 pub mod terms;
 pub mod verdict;
+pub mod words;
 
 pub use facts::Facts;
-pub use fields::{FIELDS, Field, Material, NoneMeans, Rotation, Takes, ThreadHand, YesNo};
+pub use fields::{FIELDS, Field, NoneMeans, Takes};
 pub use parts::{Blotter, Datum, Flange, Hub, Machine, Mounting, Nut, Spindle, Wheel};
 pub use rack::{Columns, Counts, judge_columns};
 pub use rules::{RULES, Rule, find_rule};
 pub use terms::{Law, Terms};
 pub use verdict::{Finding, Outcome, Verdict, check};
+pub use words::{Material, Rotation, ThreadHand, YesNo};

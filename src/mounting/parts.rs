@@ -1,7 +1,9 @@
 //! A mounting as typed parts, for programs.
 
 use super::facts::{BLANK, Facts, NOT_ASKED};
-use super::fields::{FieldType, Material, Rotation, ThreadHand, YesNo, with_parts};
+use super::fields::with_parts;
+use super::sort::FieldType;
+use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;
 use crate::units::{
     Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,

@@ -93,7 +93,7 @@ impl Figure {
 
 /// Words for a fact of some measure.
 fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
-    use super::fields::Shown;
+    use super::sort::Shown;
     match measure {
         Measure::Nothing => String::new(),
         Measure::Turns => AngularVelocity::shown(fact, shop),

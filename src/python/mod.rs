@@ -2,6 +2,8 @@
 
 mod arrow;
 mod checked;
+mod column;
+mod dicts;
 mod errors;
 mod parts;
 mod quantity;
@@ -21,6 +23,8 @@ mod _core {
     #[pymodule_export]
     use super::checked::{Checked, Counts, Problem, Row, Rows, check_file, check_rows, write_demo};
     #[pymodule_export]
+    use super::column::rim_speed_column;
+    #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
@@ -29,7 +33,7 @@ mod _core {
     #[pymodule_export]
     use super::wheel::{
         BlotterLimits, FlangeLimits, HoleLimits, Limit, SpeedForRim, Step, Working, blotter_limits,
-        flange_limits, hole_limits, largest_diameter, rim_speed, rim_speed_column, speed_for_rim,
+        flange_limits, hole_limits, largest_diameter, rim_speed, speed_for_rim,
     };
     #[pymodule_export]
     use super::words::word_lists;

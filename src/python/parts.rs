@@ -11,7 +11,8 @@ use super::quantity::{Out, scalar};
 use super::words::Named;
 use super::words::{member, word};
 use crate::error::{Error, ErrorKind, cut};
-use crate::mounting::fields::{FieldType, with_parts};
+use crate::mounting::fields::with_parts;
+use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
     Angle, AngularVelocity, Date, Length, Shop, TemperatureCoefficient, TemperatureInterval,

@@ -2,8 +2,8 @@
 
 use super::{Judged, missing, rule};
 use crate::mounting::facts::{Facts, of};
-use crate::mounting::fields::YesNo;
 use crate::mounting::terms::Law;
+use crate::mounting::words::YesNo;
 use crate::tables::laws;
 use crate::wheel::blotter::need;
 use crate::wheel::{BlotterNeed, Fastening, MachineKind};

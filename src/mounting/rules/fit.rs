@@ -2,8 +2,8 @@
 
 use super::{Judged, missing, rule};
 use crate::mounting::facts::{Fact, Facts, is_blank};
-use crate::mounting::fields::Material;
 use crate::mounting::terms::{Law, Terms};
+use crate::mounting::words::Material;
 use crate::tables::laws;
 use crate::units::{Length, Shop, figure, inches, millimetres};
 

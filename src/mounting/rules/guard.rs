@@ -1,8 +1,8 @@
 //! The guard: how far it leaves the wheel open.
 
 use super::{Judged, missing, rule};
-use crate::mounting::fields::YesNo;
 use crate::mounting::terms::Law;
+use crate::mounting::words::YesNo;
 use crate::source::Source;
 use crate::tables::laws;
 use crate::units::{Angle, Exact, degree};

@@ -3,8 +3,8 @@
 use super::flange::{can_not_place, on_flanges, tabled};
 use super::{Judged, missing, rule};
 use crate::mounting::facts::is_blank;
-use crate::mounting::fields::Material;
 use crate::mounting::terms::Law;
+use crate::mounting::words::Material;
 use crate::tables::{flanges, laws};
 use crate::wheel::flange::{LEAST_RECESS, LEAST_UNDERCUT, RELIEF_FROM, Table};
 use crate::wheel::{Fastening, FlangeKind, Shape};

@@ -2,8 +2,8 @@
 
 use super::{Judged, missing, rule};
 use crate::mounting::facts::{Fact, Facts, is_blank};
-use crate::mounting::fields::{Rotation, ThreadHand, YesNo};
 use crate::mounting::terms::Law;
+use crate::mounting::words::{Rotation, ThreadHand, YesNo};
 use crate::tables::laws;
 use crate::units::{Shop, inches, millimetres};
 

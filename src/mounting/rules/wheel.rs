@@ -2,7 +2,8 @@
 
 use super::{Judged, missing, rule};
 use crate::mounting::facts::is_blank;
-use crate::mounting::fields::{FieldType, YesNo};
+use crate::mounting::sort::FieldType;
+use crate::mounting::words::YesNo;
 use crate::tables::laws;
 use crate::units::Date;
 use crate::wheel::{Bond, MachineKind, hole};

@@ -1,0 +1,165 @@
+//! How the values of each type of field are read, shown and bounded.
+
+use super::words::{Material, Rotation, ThreadHand, YesNo};
+use crate::error::{Error, ErrorKind, cut};
+use crate::units::{
+    Angle, AngularVelocity, Date, Decimal, Exact, Kind, Length, Shop, TemperatureCoefficient,
+    TemperatureInterval, Velocity, Words, degree, figure, foot_per_minute, inches, kelvin,
+    millimetres, number, per_kelvin, read,
+};
+use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
+
+/// A type that a field can have: one number in [`Facts`](super::Facts).
+pub trait FieldType: Copy {
+    /// How it is read, shown and bounded.
+    const SORT: Sort;
+    /// As the number that rules compare: whole steps, a code, or days.
+    fn to_fact(self) -> f64;
+    /// Back from that number; `None` for a code that is no word.
+    fn from_fact(fact: f64) -> Option<Self>;
+}
+
+/// How the values of a field are read, shown and bounded.
+#[derive(Clone, Copy)]
+pub struct Sort {
+    /// Name in messages.
+    pub name: &'static str,
+    /// How to write one.
+    pub example: &'static str,
+    /// Spellings of its units; empty for words and dates.
+    pub units: fn() -> Vec<&'static str>,
+    /// Its allowed words; empty for quantities and dates.
+    pub words: fn() -> Vec<&'static str>,
+    /// Greatest size either way, as a fact; beyond it somebody mistyped.
+    pub most: f64,
+    pub(super) read: fn(&str, Option<&str>, Decimal) -> Result<f64, Error>,
+    pub(super) show: fn(f64, Shop) -> String,
+}
+
+/// Prints a value of some kind of quantity for a shop.
+pub(crate) trait Shown: Sized {
+    fn shown(fact: f64, shop: Shop) -> String;
+}
+
+macro_rules! shown {
+    ($($kind:ty: |$fact:ident, $shop:ident| $text:expr, most $most:expr;)+) => {$(
+        impl Shown for $kind {
+            fn shown($fact: f64, $shop: Shop) -> String { $text }
+        }
+        impl FieldType for $kind {
+            const SORT: Sort = Sort {
+                name: <$kind as Kind>::NAME,
+                example: <$kind as Kind>::EXAMPLE,
+                units: || <$kind as Kind>::SPELLINGS.iter().map(|spelling| spelling.text).collect(),
+                words: Vec::new,
+                most: $most,
+                read: read_quantity::<$kind>,
+                show: <$kind as Shown>::shown,
+            };
+            #[inline]
+            fn to_fact(self) -> f64 { self.exact() }
+            #[inline]
+            fn from_fact(fact: f64) -> Option<Self> { Some(Self::from_exact(fact)) }
+        }
+    )+};
+}
+
+shown! {
+    Length: |nm, shop| match shop {
+        Shop::Metric => millimetres(nm),
+        Shop::Inch => inches(nm),
+    }, most 10e9;
+    Velocity: |v, shop| match shop {
+        Shop::Metric => format!("{} m/s", figure(v / 1e6, 3)),
+        Shop::Inch => format!("{} sfpm", figure(Self::from_exact(v).get::<foot_per_minute>(), 1)),
+    }, most 1000e6;
+    AngularVelocity: |n, _shop| format!("{} rpm", figure(n / 1e6, 2)), most 1e12;
+    Angle: |a, _shop| format!("{}°", figure(Self::from_exact(a).get::<degree>(), 2)), most 6.283_185_308e9;
+    TemperatureInterval: |t, _shop| format!("{} K", figure(Self::from_exact(t).get::<kelvin>(), 1)), most 1e6;
+    TemperatureCoefficient: |c, _shop| {
+        format!("{} um/m/K", figure(Self::from_exact(c).get::<per_kelvin>() * 1e6, 2))
+    }, most 1e9;
+}
+
+fn read_quantity<K: Kind + Exact>(
+    text: &str,
+    unit: Option<&str>,
+    decimal: Decimal,
+) -> Result<f64, Error> {
+    let Some(unit) = unit.and_then(K::spelling) else { return read::<K>(text).map(Exact::exact) };
+    match number(text, decimal) {
+        Ok(value) => Ok((unit.build)(value).exact()),
+        // A cell that carries a unit of its own says what it means.
+        Err(why) => read::<K>(text).map(Exact::exact).map_err(|_| {
+            ErrorKind::NotAQuantity {
+                argument: "value".into(),
+                text: cut(text),
+                kind: K::NAME,
+                why,
+                hint: match decimal {
+                    Decimal::Point => format!("write a number with a point, in {}", unit.text),
+                    Decimal::Comma => format!("write a number with a comma, in {}", unit.text),
+                },
+            }
+            .into()
+        }),
+    }
+}
+
+impl FieldType for Date {
+    const SORT: Sort = Sort {
+        name: "date",
+        example: "2027-03-01",
+        units: Vec::new,
+        words: Vec::new,
+        most: 1e7,
+        read: |text, _, _| Ok(Self::read(text)?.days() as f64),
+        show: |days, _| Self::from_days(days as i64).to_string(),
+    };
+    fn to_fact(self) -> f64 {
+        self.days() as f64
+    }
+    fn from_fact(fact: f64) -> Option<Self> {
+        Some(Self::from_days(fact as i64))
+    }
+}
+
+macro_rules! word_fields {
+    ($($kind:ty),+) => {$(
+        impl FieldType for $kind {
+            const SORT: Sort = Sort {
+                name: <$kind as Words>::NAME,
+                example: <$kind as Words>::LIST[0].1,
+                units: Vec::new,
+                words: || <$kind as Words>::LIST.iter().map(|(_, word, _)| *word).collect(),
+                most: 255.0,
+                read: |text, _, _| <$kind as Words>::read_word(text).map(FieldType::to_fact),
+                show: |code, _| Self::from_fact(code).map_or_else(String::new, |word| word.to_string()),
+            };
+            #[inline]
+            fn to_fact(self) -> f64 { f64::from(self as u8) }
+            #[inline(always)]
+            fn from_fact(fact: f64) -> Option<Self> {
+                <$kind as Words>::ALL.get(fact as usize).copied()
+            }
+        }
+    )+};
+}
+word_fields!(
+    YesNo,
+    Rotation,
+    ThreadHand,
+    Material,
+    Shape,
+    Fastening,
+    Abrasive,
+    Bond,
+    MachineKind,
+    FlangeKind
+);
+
+/// Prints a value as findings do in a millimetre shop.
+#[cfg(feature = "python")]
+pub(crate) fn show<K: FieldType>(value: K) -> String {
+    (K::SORT.show)(value.to_fact(), Shop::Metric)
+}
