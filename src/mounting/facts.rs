@@ -200,8 +200,9 @@ impl Facts {
 /// Kind of a flange: a recess makes a relieved one where nobody gives the kind.
 #[inline(always)]
 pub(crate) fn flange_kind(flange: &of::Flange) -> Fact<FlangeKind> {
-    let by_recess = if flange.recess.0 > 0.0 { FlangeKind::Relieved.to_fact() } else { NOT_ASKED };
-    flange.kind.or(Fact::new(by_recess))
+    let recess = flange.recess;
+    let by_recess = if recess.0 > 0.0 { FlangeKind::Relieved.to_fact() } else { NOT_ASKED };
+    flange.kind.or(Fact::new(if recess.blank() { BLANK } else { by_recess }))
 }
 
 /// A row of facts in which nobody asks for anything.

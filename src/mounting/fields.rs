@@ -277,6 +277,7 @@ impl Field {
         if low && fact <= self.sort.most {
             return Ok(fact);
         }
+        let units = (self.sort.units)();
         let shown = self.show(fact, Shop::Metric);
         let (given, unit) = shown.split_once(' ').unwrap_or((&shown, ""));
         let most = self.show(self.sort.most, Shop::Metric);
@@ -290,7 +291,12 @@ impl Field {
             argument: argument(),
             given: given.trim_end_matches('°').parse().unwrap_or(fact),
             range: range.replace('°', ""),
-            unit: (self.sort.units)().into_iter().find(|known| *known == unit).unwrap_or("deg"),
+            unit: units
+                .iter()
+                .find(|known| **known == unit)
+                .or(units.first())
+                .copied()
+                .unwrap_or(""),
             authority: String::new(),
             hint: format!(
                 "check the number and its unit; it is written like \"{}\"",

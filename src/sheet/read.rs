@@ -86,6 +86,16 @@ pub(crate) fn csv_file(
             .take(width)
             .map(|cell| std::str::from_utf8(cell).map(Cell::Text))
             .collect();
+        if swallows_rows(&record, separator, width) {
+            intake.spoiled(
+                line,
+                bad_row(
+                    "has a cell that holds what looks like the rows below it",
+                    "look for a quote that is opened and not closed",
+                ),
+            );
+            continue;
+        }
         match cells {
             Ok(cells) => intake.row(line, cells.into_iter(), extra)?,
             Err(_) => intake
@@ -117,6 +127,17 @@ fn next(
     reader.read_byte_record(record).map_err(|error| match error.into_kind() {
         csv::ErrorKind::Io(error) => error,
         other => io::Error::other(format!("{other:?}")),
+    })
+}
+
+/// Whether a cell runs over into lines that have as many separators as a row:
+/// a quote that is never closed swallows rows, and with them what they would be told.
+fn swallows_rows(record: &csv::ByteRecord, separator: u8, width: usize) -> bool {
+    record.iter().any(|cell| {
+        let later_lines = cell.split(|byte| *byte == b'\n').skip(1);
+        later_lines
+            .map(|line| line.iter().filter(|byte| **byte == separator).count())
+            .any(|found| found + 1 >= width)
     })
 }
 
@@ -225,6 +246,8 @@ fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Decimal, Err
         headings.iter().map(holds_numbers).collect()
     });
     let (mut points, mut commas, mut unclear) = (0_usize, 0_usize, 0_usize);
+    // Where commas are free to group thousands, points are the decimal mark; elsewhere either may.
+    let points_group = separator != b',';
     for record in records {
         for (cell, _) in record.iter().zip(&measured).filter(|(_, measured)| **measured) {
             let Ok(text) = std::str::from_utf8(cell) else { continue };
@@ -236,6 +259,7 @@ fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Decimal, Err
                     && !whole.trim_start_matches(['-', '0']).is_empty()
             });
             match (by_point, by_comma) {
+                (true, _) if thousands && points_group => unclear += 1,
                 (true, _) => points += 1,
                 (_, true) if thousands => unclear += 1,
                 (_, true) => commas += 1,
@@ -255,7 +279,9 @@ fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Decimal, Err
         (1.., 1.., _) => {
             Err(unsettled("has numbers with a decimal point and others with a decimal comma"))
         }
-        (0, 0, 1..) => Err(unsettled("has numbers like 1,250 that could be 1250 or 1.25")),
+        (0, 0, 1..) => Err(unsettled(
+            "has numbers like 1,250 or 1.250 that could be a thousand and more or one and a bit",
+        )),
         (0, 1.., _) => Ok(Decimal::Comma),
         (1.., 0, _) => Ok(Decimal::Point),
         (0, 0, 0) => Ok(if separator == b';' { Decimal::Comma } else { Decimal::Point }),

@@ -27,6 +27,9 @@ pub trait Kind: Copy + 'static {
     /// Every accepted spelling of a unit; the first is the one shown.
     const SPELLINGS: &'static [Spelling<Self>];
 
+    /// Whether it is a number that can be held.
+    fn finite(self) -> bool;
+
     /// The spelling that `text` is, in lower case or in capitals.
     fn spelling(text: &str) -> Option<&'static Spelling<Self>> {
         let exactly = Self::SPELLINGS.iter().find(|s| s.text == text);
@@ -45,6 +48,9 @@ macro_rules! kinds {
             const EXAMPLE: &'static str = $example;
             const SPELLINGS: &'static [Spelling<Self>] =
                 &[$(Spelling { text: $text, build: $build }),+];
+            fn finite(self) -> bool {
+                self.is_finite()
+            }
         }
     )+};
 }
@@ -229,7 +235,13 @@ pub fn read<K: Kind>(text: &str) -> Result<K, Error> {
         let (front, unit) = trimmed.split_at(at);
         if let Some(spelling) = K::spelling(unit.trim()) {
             match number(front, Decimal::Point) {
-                Ok(value) => return Ok((spelling.build)(value)),
+                Ok(value) => {
+                    let quantity = (spelling.build)(value);
+                    if quantity.finite() {
+                        return Ok(quantity);
+                    }
+                    why = Some("it is beyond any number that can be held");
+                }
                 Err(reason) => why = why.or(Some(reason)),
             }
         }

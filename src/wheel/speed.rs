@@ -60,7 +60,7 @@ pub(crate) fn rim_exact(diameter: f64, speed: f64) -> f64 {
 pub fn rim_speed(diameter: Length, speed: AngularVelocity) -> Result<Velocity, Error> {
     let d = positive_length("diameter", diameter)?;
     let w = speed.get::<radian_per_second>();
-    finite("speed", speed.get::<revolution_per_minute>(), "2850 rpm")?;
+    finite("speed", w, "2850 rpm")?;
     Ok(Velocity::new::<meter_per_second>(rim(d, w)))
 }
 

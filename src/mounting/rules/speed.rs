@@ -72,6 +72,8 @@ rule! {
             "the marked turns would run the rim at {found}, the marked rim speed is {demanded}: the lower governs";
         Rounded: Caution, Rim Most, laws::MARKED_SPEED,
             "the marked turns come to {found} at the rim, the marked rim speed is {demanded}: rounded, and the spindle reaches it";
+        Unreached: Pass, Rim Most, laws::MARKED_SPEED,
+            "the markings disagree by rounding; the rim runs at most {found}, below the marked {demanded}";
         Agree: Pass, Rim Most, laws::MARKED_SPEED,
             "the marked turns come to {found} at the rim, the marked rim speed is {demanded}";
     }
@@ -89,8 +91,14 @@ rule! {
         if is_blank(n) {
             return Judged::CANT_TELL;
         }
-        // Without a spindle speed, the spindle may reach it.
-        let reached = n.is_nan() || rim_exact(d, n) > rim;
-        if marked > rim && reached { It::Rounded.with(marked, rim) } else { It::Agree.with(marked, rim) }
+        let found = rim_exact(d, n);
+        if marked <= rim {
+            It::Agree.with(marked, rim)
+        } else if found <= rim {
+            It::Unreached.with(found, rim)
+        } else {
+            // Without a spindle speed, the spindle may reach it.
+            It::Rounded.with(marked, rim)
+        }
     }
 }
