@@ -1,5 +1,6 @@
 //! What people are told when something can't be computed, and what a bad row or file spoils.
 
+#[cfg(feature = "sheets")]
 use hubwright::error::CODES;
 use hubwright::mounting::{Columns, FIELDS, Field, Takes, Terms};
 use hubwright::units::{
@@ -548,6 +549,16 @@ mod sheets {
     }
 
     #[test]
+    fn a_quote_that_is_never_closed_does_not_swallow_short_rows_unsaid() {
+        // Rows may leave out their last cells, so that the lines swallowed
+        // hold fewer separators than the headings.
+        let contents = "spindle greatest speed [rpm],wheel marked speed [rpm],name,remark\n\
+                        2800,2850,slow,\"fine\n5000,2850\n5000,2850,faster\n";
+        let result = checked(contents);
+        assert!(complains(&result), "{:?}", result.map(|checked| checked.counts));
+    }
+
+    #[test]
     fn a_line_break_inside_quotes_is_part_of_its_cell() {
         let checked = checked(around(b"\"two\nlines\",3400,2850")).expect("a table");
         assert_eq!((checked.len(), checked.counts.unreadable), (4, 0));
@@ -600,6 +611,22 @@ mod sheets {
         };
         let passed = checked(contents).is_ok_and(|checked| over_speed(&checked));
         assert!(!passed, "4.500 rpm between semicolons passed as 4.5 rpm");
+    }
+
+    #[test]
+    fn a_comma_that_may_group_thousands_is_not_taken_for_a_decimal_far_down_a_file() {
+        // Whole numbers alone where the dialect is learnt, then 4,500 rpm: read
+        // as four and a half turns, the wheel would pass.
+        let mut contents = String::from(
+            "spindle greatest speed [rpm];wheel diameter [mm];wheel marked rim speed [m/s];name\n",
+        );
+        contents.push_str(&"1000;200;35;one of very many\n".repeat(12_000));
+        contents.push_str("4,500;200;35;fast\n");
+        let Ok(checked) = checked(contents) else { return };
+        let last = checked.row(checked.len() - 1).expect("the last row");
+        let Ok(verdict) = last.verdict else { return };
+        let speed = verdict.findings.iter().find(|f| f.rule.slug == "over-speed").expect("judged");
+        assert!(!speed.outcome.clear(), "{}", speed.says);
     }
 
     #[test]

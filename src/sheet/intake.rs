@@ -57,6 +57,8 @@ pub struct Intake {
     plan: Vec<Column>,
     headings: Vec<String>,
     decimal: Decimal,
+    /// Whether nothing showed what separates whole from broken parts.
+    unsettled: bool,
     pub(crate) columns: Columns,
     pub(crate) taken: Vec<Taken>,
     /// Headings that nothing reads, each with the known heading most like it.
@@ -147,11 +149,18 @@ impl Intake {
             plan,
             headings: headings.to_vec(),
             decimal,
+            unsettled: false,
             columns: Columns::new(),
             taken: Vec::new(),
             unread,
             numbers: Vec::new(),
         })
+    }
+
+    /// Makes a number like `4,500` or `4.500` spoil its row: nothing in the table showed
+    /// whether it is four thousand and a half or four and a half.
+    pub(crate) fn unsettle(&mut self) {
+        self.unsettled = true;
     }
 
     /// What most lengths of the table are written in.
@@ -199,6 +208,13 @@ impl Intake {
                     for &field in fields {
                         let fact = if blank {
                             Ok(BLANK)
+                        } else if self.unsettled
+                            && matches!(cell, Cell::Text(text) if may_group(text))
+                        {
+                            Err(bad_row(
+                                "has a number like 4,500 or 4.500 that could be thousands",
+                                "say which it is: --decimal point or --decimal comma",
+                            ))
                         } else {
                             read_cell(&FIELDS[field], &cell, unit.as_deref(), self.decimal)
                         };
@@ -243,6 +259,19 @@ impl Intake {
     pub(crate) fn spoiled(&mut self, number: usize, error: Error) {
         self.taken.push(Taken { number, name: format!("row {number}"), problem: Some(error) });
     }
+}
+
+/// Whether a number has three digits after its only mark, as thousands have when they are grouped.
+pub(crate) fn may_group(text: &str) -> bool {
+    text.trim().rsplit_once([',', '.']).is_some_and(|(whole, rest)| {
+        let digits =
+            |part: &str| !part.is_empty() && part.bytes().all(|byte| byte.is_ascii_digit());
+        let whole = whole.trim_start_matches('-');
+        rest.len() == 3
+            && digits(rest)
+            && digits(whole)
+            && !whole.trim_start_matches('0').is_empty()
+    })
 }
 
 /// A problem of one row.

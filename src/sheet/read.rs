@@ -8,7 +8,7 @@ use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
 
 use super::heading::{self, Column};
-use super::intake::{Cell, Intake, MOST_CHARACTERS, MOST_COLUMNS, bad_row};
+use super::intake::{Cell, Intake, MOST_CHARACTERS, MOST_COLUMNS, bad_row, may_group};
 use crate::error::{Error, ErrorKind};
 use crate::units::{Decimal, number};
 
@@ -41,10 +41,13 @@ pub(crate) fn csv_file(
     let mut sample = Vec::new();
     file.by_ref().take(SAMPLE).read_to_end(&mut sample).map_err(failed)?;
     let separator = dialect(&name, &sample)?;
-    let decimal = match options.decimal {
-        Some(decimal) => decimal,
+    let found = match options.decimal {
+        Some(decimal) => Some(decimal),
         None => find_decimal(&name, &sample, separator)?,
     };
+    // Where commas separate cells, a point is what is left for decimals.
+    let unsettled = found.is_none() && separator != b',';
+    let decimal = found.unwrap_or(if separator == b';' { Decimal::Comma } else { Decimal::Point });
     file.seek(SeekFrom::Start(0)).map_err(failed)?;
 
     let count = Arc::new(AtomicU64::new(0));
@@ -69,6 +72,9 @@ pub(crate) fn csv_file(
         .map_err(|_| not_utf8(&name))?;
     let width = headings.len();
     let mut intake = Intake::new(&name, &headings, &[], decimal)?;
+    if unsettled {
+        intake.unsettle();
+    }
     let mut rows = 0_u64;
     // Rows as a spreadsheet program counts them: a line break inside a cell
     // starts no row, and a line feed after a carriage return is seen late.
@@ -86,7 +92,11 @@ pub(crate) fn csv_file(
             .take(width)
             .map(|cell| std::str::from_utf8(cell).map(Cell::Text))
             .collect();
-        if swallows_rows(&record, separator, width) {
+        let end = reader.position().byte();
+        let start = record.position().map_or(end, csv::Position::byte);
+        if swallows_rows(&record, separator, width)
+            || (breaks(&record) > 0 && quotes_are_odd(path, start, end).map_err(failed)?)
+        {
             intake.spoiled(
                 line,
                 bad_row(
@@ -139,6 +149,18 @@ fn swallows_rows(record: &csv::ByteRecord, separator: u8, width: usize) -> bool 
             .map(|line| line.iter().filter(|byte| **byte == separator).count())
             .any(|found| found + 1 >= width)
     })
+}
+
+/// Whether the bytes of a row hold an odd number of quotes, so that one of them is never closed.
+fn quotes_are_odd(path: &Path, start: u64, end: u64) -> io::Result<bool> {
+    let mut file = File::open(path)?;
+    file.seek(SeekFrom::Start(start))?;
+    let row = BufReader::new(file.take(end.saturating_sub(start)));
+    let mut quotes = 0_usize;
+    for byte in row.bytes() {
+        quotes += usize::from(byte? == b'"');
+    }
+    Ok(!quotes.is_multiple_of(2))
 }
 
 /// Counts bytes, and ends a row that would fill the memory.
@@ -230,8 +252,9 @@ fn dialect(name: &str, sample: &[u8]) -> Result<u8, Error> {
 /// The decimal mark that the numbers of a sample show.
 ///
 /// `12,7` shows a comma and `12.7` a point; `1,250` could be either and shows
-/// nothing. Signs of both, or only such cells, are the user's to settle.
-fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Decimal, Error> {
+/// nothing. Signs of both, or only such cells, are the user's to settle; `None`
+/// where no number has a mark.
+fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Option<Decimal>, Error> {
     let mut reader = csv::ReaderBuilder::new()
         .delimiter(separator)
         .has_headers(false)
@@ -253,11 +276,7 @@ fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Decimal, Err
             let Ok(text) = std::str::from_utf8(cell) else { continue };
             let by_point = text.contains('.') && number(text, Decimal::Point).is_ok();
             let by_comma = text.contains(',') && number(text, Decimal::Comma).is_ok();
-            let thousands = text.trim().rsplit_once([',', '.']).is_some_and(|(whole, rest)| {
-                rest.len() == 3
-                    && !whole.is_empty()
-                    && !whole.trim_start_matches(['-', '0']).is_empty()
-            });
+            let thousands = may_group(text);
             match (by_point, by_comma) {
                 (true, _) if thousands && points_group => unclear += 1,
                 (true, _) => points += 1,
@@ -282,8 +301,8 @@ fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Decimal, Err
         (0, 0, 1..) => Err(unsettled(
             "has numbers like 1,250 or 1.250 that could be a thousand and more or one and a bit",
         )),
-        (0, 1.., _) => Ok(Decimal::Comma),
-        (1.., 0, _) => Ok(Decimal::Point),
-        (0, 0, 0) => Ok(if separator == b';' { Decimal::Comma } else { Decimal::Point }),
+        (0, 1.., _) => Ok(Some(Decimal::Comma)),
+        (1.., 0, _) => Ok(Some(Decimal::Point)),
+        (0, 0, 0) => Ok(None),
     }
 }

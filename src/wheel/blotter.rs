@@ -43,17 +43,15 @@ pub(crate) const fn need(
     abrasive: Option<Abrasive>,
     bond: Option<Bond>,
 ) -> BlotterNeed {
-    if let Some(shape) = shape {
-        if shape.special_flanges() || matches!(shape, Shape::Disc | Shape::Type4) {
-            return BlotterNeed::NotNeeded;
-        }
-        if shape.cuts_off() {
-            return BlotterNeed::AskTheMaker;
-        }
-    }
     match (abrasive, bond) {
-        (Some(Abrasive::Diamond), Some(Bond::Vitrified)) => BlotterNeed::AskTheMaker,
-        (Some(Abrasive::Diamond), Some(_)) => BlotterNeed::NotNeeded,
+        (Some(Abrasive::Diamond), Some(Bond::Vitrified)) => return BlotterNeed::AskTheMaker,
+        (Some(Abrasive::Diamond), Some(_)) => return BlotterNeed::NotNeeded,
+        _ => {}
+    }
+    match shape {
+        Some(shape) if shape.special_flanges() => BlotterNeed::NotNeeded,
+        Some(Shape::Disc | Shape::Type4) => BlotterNeed::NotNeeded,
+        Some(shape) if shape.cuts_off() => BlotterNeed::AskTheMaker,
         _ => BlotterNeed::Needed,
     }
 }

@@ -236,8 +236,12 @@ pub fn largest_diameter(speed: AngularVelocity, rim_speed: Velocity) -> Result<L
 
 /// A length in metres that is a number above zero.
 pub(super) fn positive_length(argument: &str, length: Length) -> Result<f64, Error> {
-    positive(argument, length.get::<millimeter>(), "mm", "200 mm")?;
-    Ok(length.get::<meter>())
+    let metres = length.get::<meter>();
+    finite(argument, metres, "200 mm")?;
+    if metres > 0.0 {
+        return Ok(metres);
+    }
+    positive(argument, length.get::<millimeter>(), "mm", "200 mm").map(|()| metres)
 }
 
 fn finite(argument: &str, given: f64, example: &'static str) -> Result<(), Error> {

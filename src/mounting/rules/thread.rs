@@ -59,10 +59,16 @@ rule! {
     }
 }
 
-/// Thickness of a blotter: nothing where there is none.
+/// Thickness of a blotter: nothing where there is none, blank where that is blank.
 #[inline(always)]
 fn blotter(present: Fact<YesNo>, thickness: f64) -> f64 {
-    if present.is(YesNo::No) { 0.0 } else { thickness }
+    if present.is(YesNo::No) {
+        0.0
+    } else if present.blank() {
+        present.0
+    } else {
+        thickness
+    }
 }
 
 /// From the fixed flange's land to the inner face of the loose flange: the
