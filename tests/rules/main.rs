@@ -218,7 +218,8 @@ impl Row {
             found.margin,
         ];
         // Half a nanometre, in mm; speeds and angles are stepped as finely.
-        let near = |found: &Option<f64>, wanted| found.is_some_and(|n| (n - wanted).abs() < 5e-7);
+        let near =
+            |found: &Option<f64>, wanted: f64| found.is_some_and(|n| (n - wanted).abs() < 5e-7);
         let met =
             self.figures.is_none_or(|wanted| figures.iter().zip(wanted).all(|(f, w)| near(f, w)));
         let sound = said && met && found.says.contains(self.saying);

@@ -193,9 +193,11 @@ fn wheel_too_old() -> Table {
                 .figures(20_782.0, 20_782.0, 0.0),
         )
         .row(
-            row("a hand-held resin disc, three years and a day old", |m| hand_held(m, "2023-11-24"))
-                .caution(law, OLD)
-                .saying("until 2026-11-24"),
+            row("a hand-held resin disc, three years and a day old", |m| {
+                hand_held(m, "2023-11-24")
+            })
+            .caution(law, OLD)
+            .saying("until 2026-11-24"),
         )
         .row(
             row("a hand-held resin disc, three years old", |m| hand_held(m, "2023-11-25"))
@@ -322,10 +324,7 @@ fn bushing() -> Table {
             fitted(m);
             m.wheel.bushing_width = Datum::NotAsked;
         })
-        .unasked(
-            "wheel bushing width, wheel bushing touches flange, wheel bushing nested",
-            |_| {},
-        )
+        .unasked("wheel bushing width, wheel bushing touches flange, wheel bushing nested", |_| {})
 }
 
 #[test]

@@ -104,6 +104,8 @@ rule! {
             "the clearance is {found} on diameter, no more than the {demanded} that it is measured to";
         Free: Pass, Size Least, laws::FREE_FIT,
             "the wheel clears the spigot by {found} on diameter, {demanded} is the least";
+        Grows: Unknown, Nothing Least, laws::EXPANSION,
+            "the spigot gets warmer, and nobody says how much its material expands";
         NoSpigot: NotChecked, Nothing Least, laws::FREE_FIT,
             "the wheel sits on no spigot";
     }
@@ -134,7 +136,7 @@ rule! {
         }
         if rise > 0.0 && grows.is_nan() {
             let blank = expansion.blank() || f.hub.material.blank();
-            return if blank { Judged::CANT_TELL } else { Judged::NOBODY_ASKS };
+            return if blank { Judged::CANT_TELL } else { It::Grows.bare() };
         }
         let growth = |size: f64, rise: f64, expansion: f64| {
             let grown = size * (rise / 1e3) * (expansion / 1e12);
