@@ -12,6 +12,7 @@ use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
     Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
+    Words,
 };
 use crate::wheel::flange::{Demands, RELIEF_FROM, Ready, has_table};
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
@@ -67,6 +68,18 @@ impl<K: FieldType> Fact<K> {
     #[inline(always)]
     pub fn is(self, word: K) -> bool {
         self.0 == word.to_fact()
+    }
+
+    /// Whether it is known to be a word of which something is true.
+    ///
+    /// It comes down to comparing with the few words that pass the test, which
+    /// a block loop does for four mountings at once.
+    #[inline(always)]
+    pub fn is_one(self, test: impl Fn(K) -> bool) -> bool
+    where
+        K: Words,
+    {
+        K::ALL.iter().fold(false, |any, word| any | (test(*word) & self.is(*word)))
     }
 }
 
@@ -144,23 +157,35 @@ impl Facts {
     pub(crate) fn of(numbers: &[f64]) -> Self {
         let get = |at: usize| numbers.get(at).copied().unwrap_or(NOT_ASKED);
         let bare = Self::gather(get, Demands::NONE, Demands::NONE);
-        Self::gather(get, bare.demands_of(&bare.fixed_flange), bare.demands_of(&bare.loose_flange))
+        let [fixed, loose] = bare.demands();
+        Self::gather(get, fixed, loose)
+    }
+
+    /// What the tables demand of the fixed and of the loose flange.
+    #[inline(always)]
+    pub(crate) fn demands(&self) -> [Demands; 2] {
+        let kinds =
+            [&self.fixed_flange, &self.loose_flange].map(|flange| flange_kind(flange).0.to_bits());
+        let fixed = self.demands_of(&self.fixed_flange);
+        // The tables go by wheel and kind: two flanges of one kind are looked up once.
+        if kinds[0] == kinds[1] {
+            return [fixed; 2];
+        }
+        [fixed, self.demands_of(&self.loose_flange)]
     }
 
     /// What its table demands of a flange, or why it can't be asked.
     // Inlined, so that a block loop reads the few facts this needs and no others.
     #[inline(always)]
-    pub(crate) fn demands_of(&self, flange: &of::Flange) -> Demands {
+    fn demands_of(&self, flange: &of::Flange) -> Demands {
         let (shape, fastening) = (self.wheel.shape, self.fastening());
-        let threaded = fastening.get().is_some_and(Fastening::threaded);
-        if (self.without_flanges() && !threaded)
-            || shape.get().is_some_and(|shape| !has_table(shape))
-        {
+        let threaded = fastening.is_one(Fastening::threaded);
+        if (self.without_flanges() && !threaded) || shape.is_one(|shape| !has_table(shape)) {
             return Demands::not(Ready::NoTable);
         }
         let kind = flange_kind(flange);
         let wheel = self.wheel.nominal_diameter.or(self.wheel.diameter);
-        let needs_hole = kind.get().is_some_and(FlangeKind::undercut);
+        let needs_hole = kind.is_one(FlangeKind::undercut);
         let hole = if needs_hole { self.wheel.hole } else { Fact::new(0.0) };
         if shape.blank() || fastening.blank() || kind.blank() || wheel.blank() || hole.blank() {
             return Demands::not(Ready::Blank);

@@ -8,7 +8,7 @@ use super::rules::RULES;
 use super::terms::Terms;
 use super::verdict::{Outcome, Verdict};
 use crate::error::{Error, ErrorKind};
-use crate::wheel::flange::Demands;
+use crate::wheel::flange::{DemandColumns, Demands};
 
 /// Rows judged in one go: their facts stay in the processor's cache.
 pub(crate) const BLOCK: usize = 1024;
@@ -132,8 +132,8 @@ impl Counts {
 /// The facts of up to [`BLOCK`] rows.
 pub struct Block<'a> {
     columns: [&'a [f64; BLOCK]; COUNT],
-    fixed: &'a [Demands; BLOCK],
-    loose: &'a [Demands; BLOCK],
+    fixed: &'a DemandColumns<BLOCK>,
+    loose: &'a DemandColumns<BLOCK>,
 }
 
 impl Block<'_> {
@@ -141,7 +141,7 @@ impl Block<'_> {
     /// rule reads is left of it.
     #[inline(always)]
     pub(crate) fn row(&self, row: usize) -> Facts {
-        Facts::gather(|field| self.columns[field][row], self.fixed[row], self.loose[row])
+        Facts::gather(|field| self.columns[field][row], self.fixed.row(row), self.loose.row(row))
     }
 }
 
@@ -194,8 +194,8 @@ pub fn judge_columns(
     let rows = columns.rows();
     let mut worst = Vec::with_capacity(rows);
     let mut last = vec![[NOT_ASKED; BLOCK]; COUNT];
-    let mut fixed = vec![Demands::NONE; BLOCK];
-    let mut loose = vec![Demands::NONE; BLOCK];
+    let mut fixed = Box::new(DemandColumns::NONE);
+    let mut loose = Box::new(DemandColumns::NONE);
     let mut outcomes = [Outcome::NotChecked; BLOCK];
     let mut first = 0;
     while first < rows {
@@ -214,15 +214,13 @@ pub fn judge_columns(
                 column.get(first..).and_then(|rows| rows.first_chunk()).unwrap_or(&last[field])
             }
         });
-        let get = |row: usize| {
-            let bare = Facts::gather(|field| slices[field][row], Demands::NONE, Demands::NONE);
-            (bare.demands_of(&bare.fixed_flange), bare.demands_of(&bare.loose_flange))
-        };
         for row in 0..here {
-            (fixed[row], loose[row]) = get(row);
+            let bare = Facts::gather(|field| slices[field][row], Demands::NONE, Demands::NONE);
+            let demands = bare.demands();
+            fixed.put(row, demands[0]);
+            loose.put(row, demands[1]);
         }
-        let (Some(fixed), Some(loose)) = (fixed.first_chunk(), loose.first_chunk()) else { break };
-        let block = Block { columns: slices, fixed, loose };
+        let block = Block { columns: slices, fixed: &fixed, loose: &loose };
         let mut worst_here = [Outcome::NotChecked; BLOCK];
         for (at, rule) in RULES.iter().enumerate() {
             if !terms.judges(at) {

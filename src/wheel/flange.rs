@@ -56,18 +56,6 @@ pub(crate) enum Table {
     O8,
 }
 
-impl Table {
-    const fn source(self) -> Source {
-        match self {
-            Self::O4 => O4,
-            Self::O5 => O5,
-            Self::O7 => O7,
-            Self::O8 => O8,
-            Self::O6 | Self::None => O6,
-        }
-    }
-}
-
 /// Whether a table can be asked about a flange.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[repr(u8)]
@@ -82,23 +70,59 @@ pub(crate) enum Ready {
     NotAsked,
 }
 
-/// What a table demands of one flange: whole nm, NaN where it demands nothing.
-#[derive(Clone, Copy, Debug)]
-pub(crate) struct Demands {
-    pub ready: Ready,
-    pub table: Table,
-    pub diameter: f64,
-    pub next: f64,
-    pub least_land: f64,
-    pub greatest_land: f64,
-    pub at_hole: f64,
-    pub at_edge: f64,
+macro_rules! demands {
+    ($($(#[doc = $doc:literal])+ $field:ident,)+) => {
+        /// What a table demands of one flange: whole nm, NaN where it demands nothing.
+        #[derive(Clone, Copy, Debug)]
+        pub(crate) struct Demands {
+            $($(#[doc = $doc])+ pub $field: f64,)+
+        }
+
+        /// The demands on the flanges of a block of mountings, a column a field.
+        #[derive(Clone, Debug)]
+        pub(crate) struct DemandColumns<const ROWS: usize> {
+            $($field: [f64; ROWS],)+
+        }
+
+        impl<const ROWS: usize> DemandColumns<ROWS> {
+            pub(crate) const NONE: Self = Self { $($field: [Demands::NONE.$field; ROWS],)+ };
+
+            #[inline(always)]
+            pub(crate) fn row(&self, row: usize) -> Demands {
+                Demands { $($field: self.$field[row],)+ }
+            }
+
+            #[inline(always)]
+            pub(crate) fn put(&mut self, row: usize, demands: Demands) {
+                $(self.$field[row] = demands.$field;)+
+            }
+        }
+    };
+}
+
+demands! {
+    /// A [`Ready`], as a number so that a block loop compares it like the rest.
+    ready,
+    /// A [`Table`], likewise.
+    table,
+    /// Least diameter.
+    diameter,
+    /// Diameter that the next row asks for, for a wheel between two sizes.
+    next,
+    /// Least width of the land.
+    least_land,
+    /// Greatest width of the land.
+    greatest_land,
+    /// Least thickness at the hole.
+    at_hole,
+    /// Least thickness at the edge of the recess.
+    at_edge,
 }
 
 impl Demands {
     pub(crate) const NONE: Self = Self {
-        ready: Ready::Yes,
-        table: Table::None,
+        ready: Ready::Yes as u8 as f64,
+        table: Table::None as u8 as f64,
         diameter: f64::NAN,
         next: f64::NAN,
         least_land: f64::NAN,
@@ -109,7 +133,24 @@ impl Demands {
 
     /// Nothing, because the table can't be asked.
     pub(crate) const fn not(ready: Ready) -> Self {
-        Self { ready, ..Self::NONE }
+        Self { ready: ready as u8 as f64, ..Self::NONE }
+    }
+
+    /// Whether this is how far the table can be asked.
+    #[inline(always)]
+    pub(crate) fn ready_is(&self, ready: Ready) -> bool {
+        self.ready == ready as u8 as f64
+    }
+
+    /// Whether this is the table.
+    #[inline(always)]
+    pub(crate) fn table_is(&self, table: Table) -> bool {
+        self.table == table as u8 as f64
+    }
+
+    fn source(&self) -> Source {
+        let tables = [(Table::O4, O4), (Table::O5, O5), (Table::O7, O7), (Table::O8, O8)];
+        tables.iter().find(|(table, _)| self.table_is(*table)).map_or(O6, |(_, source)| *source)
     }
 
     /// What the table of a kind of flange demands for a wheel and its hole,
@@ -129,15 +170,15 @@ impl Demands {
     }
 
     fn relieved(wheel: f64) -> Self {
-        let found = locate(wheel, TABLE_O6.len(), |row| TABLE_O6[row].wheel);
+        let found = locate(wheel, O6_WHEELS.len(), |row| O6_WHEELS[row]);
         let next: Option<&Relieved> = found.next.map(|row| &TABLE_O6[row]);
         let next_diameter = next.map_or(f64::NAN, |row| row.diameter);
         let Some(row) = found.row.map(|row| &TABLE_O6[row]) else {
-            return Self { table: Table::O6, next: next_diameter, ..Self::NONE };
+            return Self { table: Table::O6 as u8 as f64, next: next_diameter, ..Self::NONE };
         };
         Self {
-            ready: Ready::Yes,
-            table: Table::O6,
+            ready: Ready::Yes as u8 as f64,
+            table: Table::O6 as u8 as f64,
             diameter: row.diameter,
             next: next_diameter,
             least_land: row.least_land,
@@ -152,10 +193,10 @@ impl Demands {
         let found = locate(wheel, TABLE_O4.len(), |row| TABLE_O4[row].wheel);
         let next = found.next.map_or(f64::NAN, |row| TABLE_O4[row].diameter);
         let Some(row) = found.row.map(|row| &TABLE_O4[row]) else {
-            return Self { table: Table::O4, next, ..Self::NONE };
+            return Self { table: Table::O4 as u8 as f64, next, ..Self::NONE };
         };
         Self {
-            table: Table::O4,
+            table: Table::O4 as u8 as f64,
             diameter: row.diameter,
             next,
             at_hole: row.thickness,
@@ -191,10 +232,10 @@ impl Demands {
         let found = locate(hole, band.len(), |row| band[row].hole);
         let next = found.next.map_or(f64::NAN, |row| band[row].diameter);
         let Some(row) = found.row.map(|row| &band[row]) else {
-            return Self { table, next, ..Self::NONE };
+            return Self { table: table as u8 as f64, next, ..Self::NONE };
         };
         Self {
-            table,
+            table: table as u8 as f64,
             diameter: row.diameter,
             next,
             at_hole: row.thickness_at_hole,
@@ -203,6 +244,17 @@ impl Demands {
         }
     }
 }
+
+/// The wheels of Table O-6 side by side, for looking along them.
+static O6_WHEELS: [f64; TABLE_O6.len()] = {
+    let mut wheels = [0.0; TABLE_O6.len()];
+    let mut row = 0;
+    while row < wheels.len() {
+        wheels[row] = TABLE_O6[row].wheel;
+        row += 1;
+    }
+    wheels
+};
 
 /// Where a size stands among listed ones: its row, or the rows around it.
 struct Located {
@@ -367,7 +419,7 @@ pub fn flange_limits(
         }
     };
     let demands = if tabled { Demands::of(kind, wheel, hole_nm) } else { Demands::NONE };
-    let source = demands.table.source();
+    let source = demands.source();
     let table = |nm| Limit::new(nm, source, Governs::Table);
     let clause = |nm| Limit::new(nm, laws::FLANGE_RECESS, Governs::Clause);
     let by_table = if shape.cuts_off() { None } else { table(demands.diameter) };
@@ -435,7 +487,7 @@ impl FlangeLimits {
                 numbers: format!("{} in", figure(demands.diameter / 25.4e6, 4)),
                 result,
                 unit: "mm",
-                source: demands.table.source(),
+                source: demands.source(),
             });
         }
         steps.push(Step {

@@ -1,12 +1,12 @@
 //! The blotters: there, large enough, new.
 
-use super::{Judged, missing, rule};
+use super::{Judged, rule};
 use crate::mounting::facts::{Facts, of};
 use crate::mounting::terms::Law;
 use crate::mounting::words::YesNo;
 use crate::tables::laws;
 use crate::wheel::blotter::need;
-use crate::wheel::{BlotterNeed, Fastening, MachineKind};
+use crate::wheel::{Abrasive, BlotterNeed, Fastening, MachineKind};
 
 /// The answer on both sides; on the fixed one alone for a wheel that brings
 /// its own thread and has no other flange.
@@ -17,7 +17,7 @@ fn on_sides(
     one: impl Fn(&of::Blotter, &of::Flange) -> Judged,
 ) -> Judged {
     let fixed = one(&f.fixed_blotter, &f.fixed_flange);
-    if f.fastening().get().is_some_and(Fastening::threaded) {
+    if f.fastening().is_one(Fastening::threaded) {
         return fixed;
     }
     both(fixed, one(&f.loose_blotter, &f.loose_flange))
@@ -48,20 +48,31 @@ rule! {
     advice "Fit a blotter on each side; where certain wheels are exempt, ask the wheel's maker.";
     judge |f, _t| {
         let wheel = &f.wheel;
-        let threaded = f.fastening().get().is_some_and(Fastening::threaded);
-        let needed = need(wheel.shape.get(), wheel.abrasive.get(), wheel.bond.get());
-        if (f.without_flanges() && !threaded) || needed == BlotterNeed::NotNeeded {
+        let threaded = f.fastening().is_one(Fastening::threaded);
+        let needs = |answer| {
+            let diamond = wheel.abrasive.is(Abrasive::Diamond) & wheel.bond.given();
+            let by_bond = wheel.bond.is_one(|bond| need(None, Some(Abrasive::Diamond), Some(bond)) == answer);
+            let by_shape = wheel.shape.is_one(|shape| need(Some(shape), None, None) == answer);
+            (diamond & by_bond) | (!diamond & by_shape)
+        };
+        if (f.without_flanges() && !threaded) || needs(BlotterNeed::NotNeeded) {
             return It::Exempt.bare();
         }
         let blank = wheel.shape.blank() || wheel.fastening.blank() || wheel.abrasive.blank() || wheel.bond.blank();
-        let certain = needed == BlotterNeed::AskTheMaker || f.machine.kind.is(MachineKind::Internal);
-        on_sides(f, both, |blotter, _| match blotter.present.get() {
-            Some(YesNo::Yes) => It::Fitted.bare(),
-            Some(YesNo::No) if blank => Judged::CANT_TELL,
-            Some(YesNo::No) if certain => It::AskTheMaker.bare(),
-            Some(YesNo::No) => It::Missing.bare(),
-            None if blotter.present.blank() => Judged::CANT_TELL,
-            None => Judged::NOBODY_ASKS,
+        let certain = needs(BlotterNeed::AskTheMaker) || f.machine.kind.is(MachineKind::Internal);
+        on_sides(f, both, |blotter, _| {
+            let (yes, no) = (blotter.present.is(YesNo::Yes), blotter.present.is(YesNo::No));
+            if yes {
+                It::Fitted.bare()
+            } else if blotter.present.blank() | (no & blank) {
+                CANT_TELL
+            } else if no & certain {
+                It::AskTheMaker.bare()
+            } else if no {
+                It::Missing.bare()
+            } else {
+                NOBODY_ASKS
+            }
         })
     }
 }
@@ -100,7 +111,7 @@ rule! {
                 return It::Inside.with(hole, inside);
             }
             if blotter.present.blank() {
-                return Judged::CANT_TELL;
+                return CANT_TELL;
             }
             missing([outside, hole, diameter, flange.land.0]).unwrap_or_else(|| It::Covers.with(outside, diameter))
         })
@@ -136,10 +147,10 @@ rule! {
                 return missing;
             }
             if used.is(YesNo::No) || fixed.is(YesNo::Yes) {
-                return if blotter.present.blank() { Judged::CANT_TELL } else { It::New.bare() };
+                return if blotter.present.blank() { CANT_TELL } else { It::New.bare() };
             }
             if fixed.blank() {
-                return Judged::CANT_TELL;
+                return CANT_TELL;
             }
             if t.has(Law::UsWa) { It::ReusedByLaw.bare() } else { It::Reused.bare() }
         })

@@ -1,6 +1,6 @@
 //! The fit of the wheel on its spigot, and how true the hub runs.
 
-use super::{Judged, missing, rule};
+use super::rule;
 use crate::mounting::facts::{Fact, Facts, is_blank};
 use crate::mounting::terms::{Law, Terms};
 use crate::mounting::words::Material;
@@ -71,12 +71,16 @@ fn widest(f: &Facts) -> (f64, f64) {
 /// Thermal expansion from memory, in 1e-12 a kelvin.
 #[inline(always)]
 fn recalled_expansion(material: Fact<Material>) -> f64 {
-    match material.get() {
-        Some(Material::Steel) => 11.5e6,
-        Some(Material::CastIron) => 10.5e6,
-        Some(Material::Aluminium) => 23.0e6,
-        Some(Material::Brass) => 19.0e6,
-        Some(Material::Other) | None => material.0 * f64::NAN,
+    if material.is(Material::Steel) {
+        11.5e6
+    } else if material.is(Material::CastIron) {
+        10.5e6
+    } else if material.is(Material::Aluminium) {
+        23.0e6
+    } else if material.is(Material::Brass) {
+        19.0e6
+    } else {
+        f64::NAN
     }
 }
 
@@ -121,7 +125,7 @@ rule! {
             return It::Binds.with(cold, within);
         }
         if f.wheel.fastening.blank() {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         if let Some(missing) = missing([hole, spigot]) {
             return missing;
@@ -132,11 +136,11 @@ rule! {
         let grows = if expansion.given() || expansion.blank() { expansion.0 } else { recalled_expansion(f.hub.material) };
         let wheel = [f.wheel.warmer_by.0, f.wheel.expansion.0];
         if is_blank(rise) || is_blank(wheel[0]) || is_blank(wheel[1]) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         if rise > 0.0 && grows.is_nan() {
             let blank = expansion.blank() || f.hub.material.blank();
-            return if blank { Judged::CANT_TELL } else { It::Grows.bare() };
+            return if blank { CANT_TELL } else { It::Grows.bare() };
         }
         let growth = |size: f64, rise: f64, expansion: f64| {
             let grown = size * (rise / 1e3) * (expansion / 1e12);

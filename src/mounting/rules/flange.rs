@@ -1,11 +1,11 @@
 //! The flanges' diameters: a third of the wheel, the tables, and both alike.
 
-use super::{Judged, missing, rule};
+use super::{Judged, rule};
 use crate::mounting::facts::{Fact, Facts, is_blank, of};
 use crate::tables::{flanges, laws};
 use crate::units::Length;
 use crate::wheel::flange::{Demands, Ready, Table, ratio};
-use crate::wheel::{Fastening, MachineKind};
+use crate::wheel::{Fastening, MachineKind, Shape};
 
 /// Whether shape or fastening is asked for and blank, so that no rule of
 /// flanges can tell whether it applies.
@@ -43,14 +43,14 @@ rule! {
     }
     advice "Fit flanges of the diameter demanded, both alike, or a smaller wheel.";
     judge |f, _t| {
-        if f.without_flanges() || f.wheel.shape.get().is_some_and(|shape| ratio(shape).is_none()) {
+        if f.without_flanges() || f.wheel.shape.is_one(|shape| ratio(shape).is_none()) {
             return It::Exempt.bare();
         }
         if can_not_place(f) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         let wheel = f.wheel.diameter.0;
-        let quarter = f.wheel.shape.get().is_some_and(|shape| ratio(shape) == Some(4.0));
+        let quarter = f.wheel.shape.is_one(|shape| ratio(shape) == Some(4.0));
         let times = if quarter { 4.0 } else { 3.0 };
         let one = |flange: Fact<Length>| {
             if let Some(missing) = missing([wheel, flange.0]) {
@@ -74,11 +74,14 @@ rule! {
 /// data that are missing, or that there is no table.
 #[inline(always)]
 pub(super) fn tabled(demands: &Demands, no_table: Judged) -> Option<Judged> {
-    match demands.ready {
-        Ready::Yes => None,
-        Ready::NoTable => Some(no_table),
-        Ready::Blank => Some(Judged::CANT_TELL),
-        Ready::NotAsked => Some(Judged::NOBODY_ASKS),
+    if demands.ready_is(Ready::NoTable) {
+        Some(no_table)
+    } else if demands.ready_is(Ready::Blank) {
+        Some(Judged::CANT_TELL)
+    } else if demands.ready_is(Ready::NotAsked) {
+        Some(Judged::NOBODY_ASKS)
+    } else {
+        None
     }
 }
 
@@ -91,7 +94,7 @@ pub(super) fn on_flanges(
     one: impl Fn(&of::Flange, &Demands) -> Judged,
 ) -> Judged {
     let fixed = one(&f.fixed_flange, &f.fixed_demands);
-    if f.fastening().get().is_some_and(Fastening::threaded) {
+    if f.fastening().is_one(Fastening::threaded) {
         return fixed;
     }
     both(fixed, one(&f.loose_flange, &f.loose_demands))
@@ -127,7 +130,7 @@ rule! {
     }
     advice "Fit flanges of the diameter demanded, both alike.";
     judge |f, _t| {
-        if f.wheel.shape.get().is_some_and(|shape| shape.cuts_off()) {
+        if f.wheel.shape.is_one(Shape::cuts_off) {
             return It::NoRow.bare();
         }
         on_flanges(f, both, |flange, demands| {
@@ -139,13 +142,15 @@ rule! {
                 return missing;
             }
             if found < demands.diameter {
-                return match demands.table {
-                    Table::O4 => It::BelowO4,
-                    Table::O8 => It::BelowO8,
-                    Table::O5 | Table::O7 => It::BelowAdaptor,
-                    Table::O6 | Table::None => It::BelowO6,
-                }
-                .with(found, demands.diameter);
+                return if demands.table_is(Table::O4) {
+                    It::BelowO4.with(found, demands.diameter)
+                } else if demands.table_is(Table::O8) {
+                    It::BelowO8.with(found, demands.diameter)
+                } else if demands.table_is(Table::O6) {
+                    It::BelowO6.with(found, demands.diameter)
+                } else {
+                    It::BelowAdaptor.with(found, demands.diameter)
+                };
             }
             if found < demands.next {
                 return It::BelowNext.with(found, demands.next);
@@ -176,11 +181,11 @@ rule! {
     }
     advice "Turn or make the flanges alike: same diameter, same land.";
     judge |f, t| {
-        if f.without_flanges() || f.wheel.shape.get().is_some_and(|shape| shape.special_flanges()) {
+        if f.without_flanges() || f.wheel.shape.is_one(Shape::special_flanges) {
             return It::Exempt.bare();
         }
         if can_not_place(f) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         let most = t.flange_tolerance;
         let diameters = (f.fixed_flange.diameter.0 - f.loose_flange.diameter.0).abs();
@@ -194,7 +199,7 @@ rule! {
         let needed = [&f.fixed_flange, &f.loose_flange].map(|flange| [flange.diameter.0, flange.land.0]);
         let [[a, b], [c, d]] = needed;
         if needed.as_flattened().iter().any(|fact| is_blank(*fact)) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         missing([a, b, c, d]).unwrap_or_else(|| It::Alike.with(diameters.max(lands), most))
     }

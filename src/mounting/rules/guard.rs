@@ -1,6 +1,7 @@
 //! The guard: how far it leaves the wheel open.
 
-use super::{Judged, missing, rule};
+use super::rule;
+use crate::mounting::facts::Fact;
 use crate::mounting::terms::Law;
 use crate::mounting::words::YesNo;
 use crate::source::Source;
@@ -17,19 +18,29 @@ fn degrees(angle: f64) -> f64 {
 /// Greatest exposure, and the highest point at which it may start, in degrees;
 /// NaN where none is given.
 #[inline(always)]
-fn allowed(kind: MachineKind, work_below: bool) -> (f64, f64) {
-    match kind {
-        MachineKind::Bench if work_below => (125.0, 65.0),
-        MachineKind::Bench => (90.0, 65.0),
-        MachineKind::Cylindrical => (180.0, 65.0),
-        MachineKind::Surface | MachineKind::CuttingOff => (150.0, -15.0),
-        MachineKind::SwingFrame
-        | MachineKind::Snagging
-        | MachineKind::Portable
-        | MachineKind::Tool => (180.0, f64::NAN),
-        MachineKind::Top => (60.0, f64::NAN),
-        MachineKind::Internal => (f64::NAN, f64::NAN),
-    }
+fn allowed(kind: Fact<MachineKind>, work_below: bool) -> (f64, f64) {
+    use MachineKind::{Bench, CuttingOff, Cylindrical, Internal, Surface, Top};
+    let bench = kind.is(Bench);
+    let flat = kind.is(Surface) | kind.is(CuttingOff);
+    let most = if bench {
+        if work_below { 125.0 } else { 90.0 }
+    } else if flat {
+        150.0
+    } else if kind.is(Top) {
+        60.0
+    } else if kind.is(Internal) {
+        f64::NAN
+    } else {
+        180.0
+    };
+    let highest = if bench | kind.is(Cylindrical) {
+        65.0
+    } else if flat {
+        -15.0
+    } else {
+        f64::NAN
+    };
+    (most, highest)
 }
 
 const FEDERAL: Source = laws::GUARD_ANGLES;
@@ -67,30 +78,32 @@ rule! {
         if let Some(missing) = missing([f.machine.kind.0]) {
             return missing;
         }
-        let Some(kind) = f.machine.kind.get() else { return Judged::CANT_TELL };
+        let kind = f.machine.kind;
         let (most, highest) = allowed(kind, below.is(YesNo::Yes));
         if most.is_nan() {
             return It::NoAngle.bare();
         }
         let (most, highest) = (degrees(most), degrees(highest));
-        let maybe_more = kind == MachineKind::Bench && below.blank();
+        let maybe_more = kind.is(MachineKind::Bench) & below.blank();
         let federal = t.has(Law::Us);
         if exposure > most && !(maybe_more && exposure <= degrees(125.0)) {
-            return match kind {
-                MachineKind::Tool if t.has(Law::UsMi) => It::ToolByLaw,
-                MachineKind::Tool => It::Tool,
-                MachineKind::Portable if federal => It::PortableByLaw,
-                _ if federal => It::OpenByLaw,
-                _ => It::Open,
-            }
-            .with(exposure, most);
+            let case = if kind.is(MachineKind::Tool) {
+                if t.has(Law::UsMi) { It::ToolByLaw } else { It::Tool }
+            } else if !federal {
+                It::Open
+            } else if kind.is(MachineKind::Portable) {
+                It::PortableByLaw
+            } else {
+                It::OpenByLaw
+            };
+            return case.with(exposure, most);
         }
         if start.0 > highest {
             let case = if federal { It::HighByLaw } else { It::High };
             return case.with(start.0, highest);
         }
         if maybe_more && exposure > most {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         // Where a start is given for the machine, an exposure alone is half of the answer.
         let start = if highest.is_nan() { 0.0 } else { start.0 };

@@ -101,13 +101,13 @@ pub(crate) const CANT_TELL: u8 = 0;
 pub(crate) const NOBODY_ASKS: u8 = 1;
 /// Number of a rule's own first case.
 pub(crate) const OWN: u8 = 2;
-/// Room for the outcomes of a rule's cases.
-const MOST_CASES: usize = 16;
 
 /// A rule's answer in numbers: a case and the two figures compared.
 #[derive(Clone, Copy, Debug)]
 pub struct Judged {
     pub(crate) case: u8,
+    /// How bad it is, as [`rank`] has it: all that a block loop keeps.
+    pub(crate) rank: f64,
     /// What was found, in the whole steps of [`Facts`]; NaN without figures.
     pub found: f64,
     /// What was demanded.
@@ -117,9 +117,15 @@ pub struct Judged {
 impl Judged {
     /// Something is blank.
     pub(crate) const CANT_TELL: Self =
-        Self { case: CANT_TELL, found: f64::NAN, demanded: f64::NAN };
-    /// Nobody asks.
-    pub(crate) const NOBODY_ASKS: Self = Self { case: NOBODY_ASKS, ..Self::CANT_TELL };
+        Self { case: CANT_TELL, rank: rank(Outcome::Unknown), found: f64::NAN, demanded: f64::NAN };
+    /// Nobody asks, of a rule that not every mounting must pass.
+    pub(crate) const NOBODY_ASKS: Self = Self::nobody_asks(false);
+
+    /// Nobody asks: unknown to a rule that every mounting must pass.
+    pub(crate) const fn nobody_asks(essential: bool) -> Self {
+        let rank = if essential { rank(Outcome::Unknown) } else { RANK_NOBODY_ASKS };
+        Self { case: NOBODY_ASKS, rank, ..Self::CANT_TELL }
+    }
 }
 
 /// A rule of a mounting.
@@ -227,26 +233,38 @@ impl PartialEq for Rule {
 
 /// What missing data come to: nothing missing, a blank, or nobody asking.
 #[inline(always)]
-pub(crate) fn missing<const N: usize>(needed: [f64; N]) -> Option<Judged> {
+pub(crate) fn missing<const N: usize>(needed: [f64; N], nobody_asks: Judged) -> Option<Judged> {
     // Looked at all together: a branch for each would be guessed wrong too often.
     let blank = needed.iter().fold(false, |any, fact| any | is_blank(*fact));
     let lacking = needed.iter().fold(false, |any, fact| any | fact.is_nan());
-    let answer = if blank { Judged::CANT_TELL } else { Judged::NOBODY_ASKS };
+    let answer = if blank { Judged::CANT_TELL } else { nobody_asks };
     lacking.then_some(answer)
 }
 
-/// The outcome of each case by its number, for the block loops.
-pub(crate) const fn outcomes(cases: &[Case], essential: bool) -> [Outcome; MOST_CASES] {
-    let mut table = [Outcome::Unknown; MOST_CASES];
-    if !essential {
-        table[NOBODY_ASKS as usize] = Outcome::NotChecked;
+/// How bad an outcome is, worst lowest, as a number that four mountings are
+/// compared by at once.
+pub(crate) const fn rank(outcome: Outcome) -> f64 {
+    2.0 * outcome as u8 as f64
+}
+
+/// One side that passes does not speak for a side that nobody asks about, so
+/// that this ranks just before a pass.
+const RANK_NOBODY_ASKS: f64 = rank(Outcome::Pass) - 1.0;
+
+/// The outcome of a rank.
+#[inline(always)]
+pub(crate) fn outcome_of(rank: f64) -> Outcome {
+    if rank < 1.0 {
+        Outcome::Refuse
+    } else if rank < 3.0 {
+        Outcome::Unknown
+    } else if rank < 4.5 {
+        Outcome::Caution
+    } else if rank < 5.5 || rank > 7.0 {
+        Outcome::NotChecked
+    } else {
+        Outcome::Pass
     }
-    let mut at = 0;
-    while at < cases.len() {
-        table[at + OWN as usize] = cases[at].outcome;
-        at += 1;
-    }
-    table
 }
 
 /// Fails to compile when a case of practice or memory refuses.
@@ -262,39 +280,14 @@ pub(crate) const fn only_grounded_refusals(cases: &[Case]) {
     }
 }
 
-/// The rank of each case by its number, worst lowest. One side that passes does
-/// not speak for a side that nobody asks about, so that ranks above a pass.
-pub(crate) const fn ranks(outcomes: &[Outcome; MOST_CASES]) -> [u8; MOST_CASES] {
-    let mut ranks = [0; MOST_CASES];
-    let mut case = 0;
-    while case < MOST_CASES {
-        ranks[case] = match outcomes[case] {
-            Outcome::NotChecked if case == NOBODY_ASKS as usize => 2 * Outcome::Caution as u8 + 1,
-            outcome => 2 * outcome as u8,
-        };
-        case += 1;
-    }
-    ranks
-}
-
-#[inline(always)]
-fn rank(ranks: &[u8; MOST_CASES], judged: Judged) -> u8 {
-    ranks[usize::from(judged.case) % MOST_CASES]
-}
-
 /// The worse of the answers on two flanges.
 #[inline(always)]
-pub(crate) fn worse(ranks: &[u8; MOST_CASES], a: Judged, b: Judged) -> Judged {
-    if rank(ranks, b) < rank(ranks, a) { b } else { a }
+pub(crate) fn worse(a: Judged, b: Judged) -> Judged {
+    if b.rank < a.rank { b } else { a }
 }
 
 /// The worse of the answers on two flanges, the one with less room where they tie.
-pub(crate) fn worse_by_room(
-    ranks: &[u8; MOST_CASES],
-    cases: &[Case],
-    a: Judged,
-    b: Judged,
-) -> Judged {
+pub(crate) fn worse_by_room(cases: &[Case], a: Judged, b: Judged) -> Judged {
     let room = |judged: Judged| {
         let side = cases.get(usize::from(judged.case.wrapping_sub(OWN))).map(|case| case.side);
         match side {
@@ -302,7 +295,7 @@ pub(crate) fn worse_by_room(
             _ => judged.found - judged.demanded,
         }
     };
-    if rank(ranks, a) == rank(ranks, b) && room(b) < room(a) { b } else { worse(ranks, a, b) }
+    if a.rank == b.rank && room(b) < room(a) { b } else { worse(a, b) }
 }
 
 /// Declares a rule: its cases, the fields it needs, and one body from which
@@ -331,7 +324,10 @@ macro_rules! rule {
                 #[inline(always)]
                 fn with(self, found: f64, demanded: f64) -> crate::mounting::rules::Judged {
                     let case = self as u8 + crate::mounting::rules::OWN;
-                    crate::mounting::rules::Judged { case, found, demanded }
+                    let rank = match self {
+                        $(Self::$case => const { crate::mounting::rules::rank(crate::mounting::verdict::Outcome::$outcome) }),+
+                    };
+                    crate::mounting::rules::Judged { case, rank, found, demanded }
                 }
 
                 /// This case, which compares nothing.
@@ -349,11 +345,19 @@ macro_rules! rule {
                 source: $source,
                 says: $says,
             }),+];
-            static OUTCOMES: [crate::mounting::verdict::Outcome; 16] =
-                crate::mounting::rules::outcomes(CASES, $essential);
             const _: () = crate::mounting::rules::only_grounded_refusals(CASES);
 
-            static RANKS: [u8; 16] = crate::mounting::rules::ranks(&OUTCOMES);
+            #[allow(dead_code, reason = "not every rule names it")]
+            const CANT_TELL: crate::mounting::rules::Judged = crate::mounting::rules::Judged::CANT_TELL;
+            #[allow(dead_code, reason = "not every rule names it")]
+            const NOBODY_ASKS: crate::mounting::rules::Judged =
+                crate::mounting::rules::Judged::nobody_asks($essential);
+
+            #[inline(always)]
+            #[allow(dead_code, reason = "not every rule needs all of its data")]
+            fn missing<const N: usize>(needed: [f64; N]) -> Option<crate::mounting::rules::Judged> {
+                crate::mounting::rules::missing(needed, NOBODY_ASKS)
+            }
 
             fn judge(
                 $f: &crate::mounting::facts::Facts,
@@ -365,26 +369,28 @@ macro_rules! rule {
                     a: crate::mounting::rules::Judged,
                     b: crate::mounting::rules::Judged,
                 ) -> crate::mounting::rules::Judged {
-                    crate::mounting::rules::worse_by_room(&RANKS, CASES, a, b)
+                    crate::mounting::rules::worse_by_room(CASES, a, b)
                 }
                 $body
             }
 
-            /// The same body for the block loop, which keeps outcomes only and so need not look at room.
+            /// The same body for the block loop, which keeps ranks only and so need not look at room.
             #[inline(always)]
-            fn judge_outcome(
+            fn judge_rank(
                 $f: &crate::mounting::facts::Facts,
                 $t: &crate::mounting::terms::Terms,
-            ) -> crate::mounting::rules::Judged {
+            ) -> f64 {
                 #[inline(always)]
-                #[allow(dead_code, reason = "for rules that judge two flanges")]
-                fn both(
-                    a: crate::mounting::rules::Judged,
-                    b: crate::mounting::rules::Judged,
+                fn body(
+                    $f: &crate::mounting::facts::Facts,
+                    $t: &crate::mounting::terms::Terms,
                 ) -> crate::mounting::rules::Judged {
-                    crate::mounting::rules::worse(&RANKS, a, b)
+                    #[allow(unused_imports, reason = "for rules that judge two flanges")]
+                    use crate::mounting::rules::worse as both;
+                    $body
                 }
-                $body
+                let judged = body($f, $t);
+                judged.rank
             }
 
             /// That the fields named exist is checked here, when this compiles.
@@ -399,9 +405,13 @@ macro_rules! rule {
                 terms: &crate::mounting::terms::Terms,
                 out: &mut [crate::mounting::verdict::Outcome; crate::mounting::rack::BLOCK],
             ) {
-                for (row, out) in out.iter_mut().enumerate() {
-                    let judged = judge_outcome(&block.row(row), terms);
-                    *out = OUTCOMES[usize::from(judged.case) % OUTCOMES.len()];
+                // A copy of the terms stays in registers; behind a reference it stops the vectors.
+                let (mut ranks, terms) = ([0.0; crate::mounting::rack::BLOCK], *terms);
+                for (row, rank) in ranks.iter_mut().enumerate() {
+                    *rank = judge_rank(&block.row(row), &terms);
+                }
+                for (out, rank) in out.iter_mut().zip(ranks) {
+                    *out = crate::mounting::rules::outcome_of(rank);
                 }
             }
 

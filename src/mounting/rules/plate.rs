@@ -1,7 +1,7 @@
 //! The flange as a plate: recess, land, thickness, material.
 
 use super::flange::{can_not_place, on_flanges, tabled};
-use super::{Judged, missing, rule};
+use super::rule;
 use crate::mounting::facts::is_blank;
 use crate::mounting::terms::Law;
 use crate::mounting::words::Material;
@@ -39,16 +39,16 @@ rule! {
     }
     advice "Recess the flange 1/16 in (1.6 mm) inside its land, or fit the kind this wheel must have.";
     judge |f, _t| {
-        let shape = f.wheel.shape.get();
-        let threaded = f.fastening().get().is_some_and(Fastening::threaded);
+        let shape = f.wheel.shape;
+        let threaded = f.fastening().is_one(Fastening::threaded);
         let held_otherwise = f.without_flanges() && !threaded;
-        if held_otherwise || shape.is_some_and(|shape| shape.special_flanges() || shape == Shape::Disc) {
+        if held_otherwise || shape.is_one(|shape| shape.special_flanges() || shape == Shape::Disc) {
             return It::Other.bare();
         }
         if can_not_place(f) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
-        let flat = threaded || shape == Some(Shape::Type27A);
+        let flat = threaded | shape.is(Shape::Type27A);
         if !flat {
             if let Some(missing) = missing([f.wheel.diameter.0]) {
                 return missing;
@@ -62,20 +62,23 @@ rule! {
             if flat {
                 let recessed = recess > 0.0 || kind.is(FlangeKind::Relieved);
                 let known = kind.given() || !recess.is_nan();
-                return match (recessed, known) {
-                    (true, _) => It::Forbidden.bare(),
-                    (false, _) if kind.blank() || is_blank(recess) => Judged::CANT_TELL,
-                    (false, true) => It::RightlyFlat.bare(),
-                    (false, false) => Judged::NOBODY_ASKS,
+                return if recessed {
+                    It::Forbidden.bare()
+                } else if kind.blank() | is_blank(recess) {
+                    CANT_TELL
+                } else if known {
+                    It::RightlyFlat.bare()
+                } else {
+                    NOBODY_ASKS
                 };
             }
             if kind.is(FlangeKind::Unrelieved) {
                 return It::Flat.bare();
             }
             if kind.blank() {
-                return Judged::CANT_TELL;
+                return CANT_TELL;
             }
-            let undercut = kind.get().is_some_and(FlangeKind::undercut);
+            let undercut = kind.is_one(FlangeKind::undercut);
             let (found, least) =
                 if undercut { (flange.undercut.0, LEAST_UNDERCUT) } else { (recess, LEAST_RECESS) };
             if let Some(missing) = missing([found]) {
@@ -171,14 +174,14 @@ rule! {
             if demands.at_hole.is_nan() {
                 return It::NoRow.bare();
             }
-            let adaptor = matches!(demands.table, Table::O5 | Table::O7);
+            let adaptor = demands.table_is(Table::O5) | demands.table_is(Table::O7);
             let (hole, edge) = (flange.thickness_at_hole.0, flange.thickness_at_edge.0);
             if hole < demands.at_hole {
                 let case = if adaptor { It::AdaptorAtHole } else { It::AtHole };
                 return case.with(hole, demands.at_hole);
             }
             // A flat flange has one thickness.
-            let edge = if demands.table == Table::O4 { hole } else { edge };
+            let edge = if demands.table_is(Table::O4) { hole } else { edge };
             if edge < demands.at_edge {
                 let case = if adaptor { It::AdaptorAtEdge } else { It::AtEdge };
                 return case.with(edge, demands.at_edge);
@@ -212,17 +215,23 @@ rule! {
     }
     advice "Make the flanges of steel or cast iron; aluminium ones need about 1.43 times the thickness.";
     judge |f, t| {
-        let threaded = f.fastening().get().is_some_and(Fastening::threaded);
+        let threaded = f.fastening().is_one(Fastening::threaded);
         if f.without_flanges() && !threaded {
             return It::Other.bare();
         }
         let by_law = t.has(Law::UsMi) || t.has(Law::UsWa);
-        on_flanges(f, both, |flange, _| match flange.material.get() {
-            None if flange.material.blank() => Judged::CANT_TELL,
-            None => Judged::NOBODY_ASKS,
-            Some(Material::Steel | Material::CastIron) => It::Stiff.bare(),
-            Some(_) if by_law => It::SoftByLaw.bare(),
-            Some(_) => It::Soft.bare(),
+        on_flanges(f, both, |flange, _| {
+            let stiff = |material| matches!(material, Material::Steel | Material::CastIron);
+            if let Some(missing) = missing([flange.material.0]) {
+                return missing;
+            }
+            if flange.material.is_one(stiff) {
+                It::Stiff.bare()
+            } else if by_law {
+                It::SoftByLaw.bare()
+            } else {
+                It::Soft.bare()
+            }
         })
     }
 }

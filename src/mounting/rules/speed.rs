@@ -1,6 +1,6 @@
 //! Speed: the spindle against the marking on the wheel.
 
-use super::{Judged, missing, rule};
+use super::rule;
 use crate::mounting::facts::{Facts, is_blank};
 use crate::tables::laws;
 use crate::wheel::speed::rim_exact;
@@ -46,10 +46,10 @@ rule! {
             return It::Rim.with(found, rim);
         }
         if is_blank(n) || is_blank(turns) || is_blank(rim) || (!rim.is_nan() && is_blank(d)) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         if n.is_nan() || (turns.is_nan() && rim.is_nan()) || (!rim.is_nan() && d.is_nan()) {
-            return Judged::NOBODY_ASKS;
+            return NOBODY_ASKS;
         }
         let turns_are_closer = rim.is_nan() || n * rim > found * turns;
         if turns_are_closer || found > rim { It::TurnsHeld.with(n, turns) } else { It::RimHeld.with(found, rim) }

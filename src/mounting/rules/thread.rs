@@ -1,6 +1,6 @@
 //! The nut: hand of its thread, and the stack it has to hold.
 
-use super::{Judged, missing, rule};
+use super::{Judged, rule};
 use crate::mounting::facts::{Fact, Facts, is_blank};
 use crate::mounting::terms::Law;
 use crate::mounting::words::{Rotation, ThreadHand, YesNo};
@@ -39,7 +39,7 @@ rule! {
             return It::NoNut.bare();
         }
         if f.wheel.fastening.blank() {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         if let Some(missing) = missing([rotation.0, hand.0]) {
             return missing;
@@ -50,7 +50,7 @@ rule! {
             return It::Loosens.bare();
         }
         match (tightens, keyed.is(YesNo::Yes)) {
-            _ if keyed.blank() => Judged::CANT_TELL,
+            _ if keyed.blank() => CANT_TELL,
             (true, true) => It::Tightens.bare(),
             (true, false) => It::Unkeyed.bare(),
             (false, true) => It::LoosensKeyed.bare(),
@@ -146,7 +146,7 @@ rule! {
         }
         let needed = [wheel, fixed, loose, discs, flange, from, f.hub.thread_to.0, f.nut.length.0];
         if stop.blank() || needed.iter().any(|fact| is_blank(*fact)) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         missing(needed).unwrap_or_else(|| It::Holds.with(stack, most))
     }

@@ -1,12 +1,12 @@
 //! The wheel itself: hole, thickness, age, bushing.
 
-use super::{Judged, missing, rule};
+use super::rule;
 use crate::mounting::facts::is_blank;
 use crate::mounting::sort::FieldType;
 use crate::mounting::words::YesNo;
 use crate::tables::laws;
 use crate::units::Date;
-use crate::wheel::{Bond, MachineKind, hole};
+use crate::wheel::{Bond, MachineKind, Shape, hole};
 
 rule! {
     /// A large hole leaves a thin ring to carry the wheel's own weight in
@@ -33,17 +33,34 @@ rule! {
         if let Some(missing) = missing([f.wheel.shape.0, hole, d]) {
             return missing;
         }
-        let Some(shape) = f.wheel.shape.get() else { return Judged::CANT_TELL };
-        let Some((top, bottom)) = hole::share(shape, kind.get()) else { return It::NoShare.bare() };
+        let shape = f.wheel.shape;
+        let (cuts_off, straight) = (shape.is_one(Shape::cuts_off), shape.is(Shape::Type1));
+        if !(cuts_off | straight) {
+            return It::NoShare.bare();
+        }
+        // Whole numbers compare exactly; the rounded share is for reading.
+        let share = |shape, kind| hole::share(shape, kind).unwrap_or((0.0, 1.0));
+        let precision = kind.is_one(|kind| share(Shape::Type1, Some(kind)) == (2.0, 3.0));
+        let (top, bottom) = if cuts_off {
+            share(Shape::Type1CuttingOff, None)
+        } else if precision {
+            share(Shape::Type1, Some(MachineKind::Surface))
+        } else {
+            share(Shape::Type1, None)
+        };
         let most = (d * top / bottom).floor();
         if hole * bottom <= d * top {
             return It::Small.with(hole, most);
         }
-        if shape.cuts_off() {
+        if cuts_off {
             return It::CuttingOff.with(hole, most);
         }
         // Two thirds is too much on any machine.
-        if kind.blank() && hole * 3.0 <= d * 2.0 { Judged::CANT_TELL } else { It::Straight.with(hole, most) }
+        if kind.blank() & (hole * 3.0 <= d * 2.0) {
+            CANT_TELL
+        } else {
+            It::Straight.with(hole, most)
+        }
     }
 }
 
@@ -79,7 +96,7 @@ rule! {
     advice "Mount it as a type 1 wheel, between flanges of a third of its diameter.";
     judge |f, _t| {
         let (thickness, d) = (f.wheel.thickness.0, f.wheel.diameter.0);
-        if f.wheel.shape.get().is_some_and(|shape| !shape.cuts_off()) {
+        if f.wheel.shape.is_one(|shape| !shape.cuts_off()) {
             return It::Other.bare();
         }
         if let Some(missing) = missing([f.wheel.shape.0, thickness, d]) {
@@ -115,13 +132,14 @@ rule! {
         let (limit, made) = (f.wheel.use_before.0, f.wheel.made.0);
         let Some(today) = t.today.map(FieldType::to_fact) else { return It::NoToday.bare() };
         if is_blank(limit) {
-            return Judged::CANT_TELL;
+            return CANT_TELL;
         }
         if !limit.is_nan() {
             return if today > limit { It::Past.with(today, limit) } else { It::Fresh.with(today, limit) };
         }
         let (kind, bond) = (f.machine.kind, f.wheel.bond);
-        let known_other = (kind.given() && !kind.is(MachineKind::Portable)) || bond.get().is_some_and(|bond: Bond| !bond.resin());
+        let known_other = kind.is_one(|kind| kind != MachineKind::Portable)
+            | bond.is_one(|bond: Bond| !bond.resin());
         if known_other {
             return It::NoLimit.bare();
         }
