@@ -586,7 +586,7 @@ proptest! {
         row in arb_row(),
         terms in arb_terms(),
     ) {
-        let verdict = columns_of(&[row.clone()]).verdict(0, "one", &terms);
+        let verdict = columns_of(std::slice::from_ref(&row)).verdict(0, "one", &terms);
         prop_assert!(verdict.findings.windows(2).all(|pair| pair[0].outcome <= pair[1].outcome), "worst first");
         prop_assert_eq!(verdict.worst, verdict.findings[0].outcome);
         for finding in &verdict.findings {

@@ -180,7 +180,8 @@ fn sfpm(diameter_in: f64, speed: f64) -> f64 {
 fn the_rim_speeds_that_29_cfr_prints_differ_from_the_exact_ones_by_a_rounded_constant_alone() {
     // 29 CFR 1910.211(b)(8): "0.262 x diameter in inches x rpm"; 24 in and
     // 12 in at 1000 rpm are printed as 6288 and 3144. π/12 is 0.261799….
-    for (diameter, printed, exact) in [(24.0, 6288.0, 6283.185_307), (12.0, 3144.0, 3141.592_654)] {
+    for (diameter, printed, exact) in [(24.0, 6288.0, 6_283.185_307), (12.0, 3144.0, 3_141.592_654)]
+    {
         assert_eq!(0.262 * diameter * 1000.0, printed, "the constant is rounded, not the product");
         let ours = sfpm(diameter, 1000.0);
         assert!((ours - exact).abs() < 1e-5, "{diameter} in at 1000 rpm: {ours} sfpm");

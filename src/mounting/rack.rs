@@ -214,6 +214,7 @@ pub fn judge_columns(
                 column.get(first..).and_then(|rows| rows.first_chunk()).unwrap_or(&last[field])
             }
         });
+        #[allow(clippy::needless_range_loop, reason = "a row of every column, not of one")]
         for row in 0..here {
             let bare = Facts::gather(|field| slices[field][row], Demands::NONE, Demands::NONE);
             let demands = bare.demands();

@@ -254,16 +254,17 @@ const RANK_NOBODY_ASKS: f64 = rank(Outcome::Pass) - 1.0;
 /// The outcome of a rank.
 #[inline(always)]
 pub(crate) fn outcome_of(rank: f64) -> Outcome {
+    // Ranks are whole: 0, 2, 4, 5 (nobody asks), 6 and 8.
     if rank < 1.0 {
         Outcome::Refuse
     } else if rank < 3.0 {
         Outcome::Unknown
     } else if rank < 4.5 {
         Outcome::Caution
-    } else if rank < 5.5 || rank > 7.0 {
-        Outcome::NotChecked
-    } else {
+    } else if (rank - 6.0).abs() < 0.5 {
         Outcome::Pass
+    } else {
+        Outcome::NotChecked
     }
 }
 
