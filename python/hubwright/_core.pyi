@@ -291,15 +291,16 @@ class Flange:
         land: Width of the land that bears on the wheel, on one side.
         recess: Depth of the recess inside the land.
         undercut: Width of the undercut at the hole, on one side.
-        thickness_at_hole: Thickness of the plate at the hole.
+        thickness_at_hole: Thickness of the plate at the hole; of adaptor flanges with the pilot.
         thickness_at_edge: Thickness of the plate at the edge of the recess.
         material: What it is made of.
+        shown_stiff: Whether it was shown to be as strong and stiff as one of steel.
         run_out: Run-out of its face on the running spindle, total reading.
         keyed: Whether it is keyed to the hub, so that it can't turn the nut.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, kind: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, land: QuantityLike | Unknown | None = None, recess: QuantityLike | Unknown | None = None, undercut: QuantityLike | Unknown | None = None, thickness_at_hole: QuantityLike | Unknown | None = None, thickness_at_edge: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, run_out: QuantityLike | Unknown | None = None, keyed: bool | str | Unknown | None = None) -> Flange: ...
+    def __new__(cls, /, *, kind: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, land: QuantityLike | Unknown | None = None, recess: QuantityLike | Unknown | None = None, undercut: QuantityLike | Unknown | None = None, thickness_at_hole: QuantityLike | Unknown | None = None, thickness_at_edge: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, shown_stiff: bool | str | Unknown | None = None, run_out: QuantityLike | Unknown | None = None, keyed: bool | str | Unknown | None = None) -> Flange: ...
     def __repr__(self, /) -> str: ...
     @property
     def diameter(self, /) -> Scalar | Unknown | None:
@@ -337,6 +338,11 @@ class Flange:
         Run-out of its face on the running spindle, total reading.
         """
     @property
+    def shown_stiff(self, /) -> bool | Unknown | None:
+        """
+        Whether it was shown to be as strong and stiff as one of steel.
+        """
+    @property
     def thickness_at_edge(self, /) -> Scalar | Unknown | None:
         """
         Thickness of the plate at the edge of the recess.
@@ -344,7 +350,7 @@ class Flange:
     @property
     def thickness_at_hole(self, /) -> Scalar | Unknown | None:
         """
-        Thickness of the plate at the hole.
+        Thickness of the plate at the hole; of adaptor flanges with the pilot.
         """
     @property
     def undercut(self, /) -> Scalar | Unknown | None:

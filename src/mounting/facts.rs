@@ -17,6 +17,10 @@ use crate::units::{
 use crate::wheel::flange::{Demands, RELIEF_FROM, Ready, has_table};
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
+/// How far a nominal size may be from the measured one, as a share of it: 200 mm
+/// are sold as 8 in (203.2 mm). Common practice, no source.
+const NOMINAL_WITHIN: f64 = 0.03;
+
 /// Nobody asks for the datum.
 pub const NOT_ASKED: f64 = f64::from_bits(0x7ff8_0000_0000_0001);
 /// The datum is asked for and blank.
@@ -56,6 +60,32 @@ impl<K: FieldType> Fact<K> {
     #[must_use]
     pub fn or(self, other: Self) -> Self {
         if self.given() || self.blank() { self } else { other }
+    }
+
+    /// The smaller of two readings of one thing, or the one that is asked for. A
+    /// blank stays a blank, and a second reading never makes the first one better.
+    #[inline(always)]
+    #[must_use]
+    pub fn least_with(self, other: Self) -> Self {
+        self.extreme(other, self.0 <= other.0)
+    }
+
+    /// The larger of two readings of one thing, likewise.
+    #[inline(always)]
+    #[must_use]
+    pub fn greatest_with(self, other: Self) -> Self {
+        self.extreme(other, self.0 >= other.0)
+    }
+
+    #[inline(always)]
+    fn extreme(self, other: Self, this: bool) -> Self {
+        if self.blank() | other.blank() {
+            Self::new(BLANK)
+        } else if this | !other.given() {
+            self
+        } else {
+            other
+        }
     }
 
     /// Its value, when it is known.
@@ -184,7 +214,7 @@ impl Facts {
             return Demands::not(Ready::NoTable);
         }
         let kind = flange_kind(flange);
-        let wheel = self.wheel.nominal_diameter.or(self.wheel.diameter);
+        let wheel = self.listed_by();
         let needs_hole = kind.is_one(FlangeKind::undercut);
         let hole = if needs_hole { self.wheel.hole } else { Fact::new(0.0) };
         if shape.blank() || fastening.blank() || kind.blank() || wheel.blank() || hole.blank() {
@@ -201,11 +231,22 @@ impl Facts {
             FlangeKind::Unrelieved if wheel.0 < RELIEF_FROM => Demands {
                 least_land: f64::NAN,
                 greatest_land: f64::NAN,
+                // A flat flange has one thickness.
+                at_edge: f64::NAN,
                 ..Demands::of(FlangeKind::Relieved, wheel.0, hole.0)
             },
             FlangeKind::Unrelieved => Demands::not(Ready::NoTable),
             _ => Demands::of(kind, wheel.0, hole.0),
         }
+    }
+
+    /// The diameter that the tables go by: the nominal one where it is near the
+    /// measured one, and otherwise the larger, so that a slip asks for no less.
+    #[inline(always)]
+    fn listed_by(&self) -> Fact<Length> {
+        let (nominal, measured) = (self.wheel.nominal_diameter, self.wheel.diameter);
+        let near = (nominal.0 - measured.0).abs() <= NOMINAL_WITHIN * measured.0;
+        if near { nominal } else { nominal.greatest_with(measured) }
     }
 
     /// How the wheel is held: between flanges, unless somebody says otherwise.

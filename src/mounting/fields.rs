@@ -1,6 +1,6 @@
 //! Every datum of a mounting, declared once.
 //!
-//! [`with_parts!`] holds the declaration. The typed parts, the facts that
+//! `with_parts!` holds the declaration. The typed parts, the facts that
 //! rules read, the Python classes and [`FIELDS`] are made from it, so that a
 //! heading, its unit, its allowed words and its documentation can't drift
 //! apart.
@@ -119,12 +119,14 @@ macro_rules! with_parts {
                     recess: Length = "recess" ["recess depth", "relief", "relief depth"], ZeroOrMore, Zero;
                     /// Width of the undercut at the hole, on one side.
                     undercut: Length = "undercut" [], ZeroOrMore, Zero;
-                    /// Thickness of the plate at the hole.
+                    /// Thickness of the plate at the hole; of adaptor flanges with the pilot.
                     thickness_at_hole: Length = "thickness at hole" ["thickness", "thickness at bore"], Positive, Refused;
                     /// Thickness of the plate at the edge of the recess.
                     thickness_at_edge: Length = "thickness at edge" ["edge thickness"], Positive, Refused;
                     /// What it is made of.
                     material: Material = "material" [], Any, Refused;
+                    /// Whether it was shown to be as strong and stiff as one of steel.
+                    shown_stiff: YesNo = "shown stiff" ["proved stiff"], Any, Absent;
                     /// Run-out of its face on the running spindle, total reading.
                     run_out: Length = "run-out" ["face run-out", "runout"], ZeroOrMore, Zero;
                     /// Whether it is keyed to the hub, so that it can't turn the nut.

@@ -129,7 +129,7 @@ impl Counts {
     }
 }
 
-/// The facts of up to [`BLOCK`] rows.
+/// The facts of up to 1,024 rows.
 pub struct Block<'a> {
     columns: [&'a [f64; BLOCK]; COUNT],
     fixed: &'a DemandColumns<BLOCK>,

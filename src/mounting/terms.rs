@@ -89,9 +89,9 @@ impl Terms {
     ///
     /// # Errors
     ///
-    /// [`ErrorKind::OutOfRange`] or [`ErrorKind::NotFinite`] unless it is a length from zero up.
+    /// [`ErrorKind::OutOfRange`] or [`ErrorKind::NotFinite`] unless it is a length from 0 to 2 mm.
     pub fn with_flange_tolerance(mut self, tolerance: Length) -> Result<Self, Error> {
-        self.flange_tolerance = from_zero("flange_tolerance", tolerance)?;
+        self.flange_tolerance = from_zero("flange_tolerance", tolerance, 2.0)?;
         Ok(self)
     }
 
@@ -99,9 +99,9 @@ impl Terms {
     ///
     /// # Errors
     ///
-    /// [`ErrorKind::OutOfRange`] or [`ErrorKind::NotFinite`] unless it is a length from zero up.
+    /// [`ErrorKind::OutOfRange`] or [`ErrorKind::NotFinite`] unless it is a length from 0 to 0.1 mm.
     pub fn with_measured_within(mut self, within: Length) -> Result<Self, Error> {
-        self.measured_within = from_zero("measured_within", within)?;
+        self.measured_within = from_zero("measured_within", within, 0.1)?;
         Ok(self)
     }
 
@@ -155,21 +155,21 @@ impl Terms {
     }
 }
 
-/// A tolerance in whole nm.
-fn from_zero(argument: &str, length: Length) -> Result<f64, Error> {
+/// A tolerance in whole nm, up to so many mm: a wide one would wave everything through.
+fn from_zero(argument: &str, length: Length, most: f64) -> Result<f64, Error> {
     let given = length.get::<millimeter>();
     let argument = argument.to_owned();
     if !given.is_finite() {
         return Err(ErrorKind::NotFinite { argument, given, example: "0.5 mm" }.into());
     }
-    if !(0.0..=10.0).contains(&given) {
+    if !(0.0..=most).contains(&given) {
         return Err(ErrorKind::OutOfRange {
             argument,
             given,
-            range: "outside 0 to 10".into(),
+            range: format!("outside 0 to {most}"),
             unit: "mm",
             authority: String::new(),
-            hint: "give a tolerance like \"0.5 mm\"".into(),
+            hint: format!("give a tolerance like \"{} mm\"", most / 4.0),
         }
         .into());
     }

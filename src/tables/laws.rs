@@ -45,7 +45,9 @@ clauses! {
     /// Blotters cover the flange.
     BLOTTER_COVERS = "29cfr1910.215-d5", "29 CFR 1910.215", "(d)(5)", Reprint;
     /// Nut thread against the rotation.
-    THREAD_HAND_MI = "mi-r408.10115-1", "Mich. Admin. Code R 408.10115", "(1)", Reprint;
+    THREAD_HAND_MI = "mi-r408.10115-1", "screw statics; Mich. Admin. Code R 408.10115", "(1)", Reprint;
+    /// Thread of a wheel that brings its own.
+    THREADED_WHEEL_MI = "mi-r408.10115-5", "screw statics; Mich. Admin. Code R 408.10115", "(5)", Reprint;
     /// Threads fill the nut.
     THREAD_FILLS_MI = "mi-r408.10115-2", "Mich. Admin. Code R 408.10115", "(2)", Reprint;
     /// Threads reach inside the flange, not past half the hole.

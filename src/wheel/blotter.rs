@@ -43,22 +43,25 @@ pub(crate) const fn need(
     abrasive: Option<Abrasive>,
     bond: Option<Bond>,
 ) -> BlotterNeed {
+    if matches!(shape, Some(Shape::Type4 | Shape::Type27 | Shape::Type28 | Shape::Disc)) {
+        return BlotterNeed::NotNeeded;
+    }
     match (abrasive, bond) {
         (Some(Abrasive::Diamond), Some(Bond::Vitrified)) => return BlotterNeed::AskTheMaker,
         (Some(Abrasive::Diamond), Some(_)) => return BlotterNeed::NotNeeded,
         _ => {}
     }
     match shape {
-        Some(shape) if shape.special_flanges() => BlotterNeed::NotNeeded,
-        Some(Shape::Disc | Shape::Type4) => BlotterNeed::NotNeeded,
-        Some(shape) if shape.cuts_off() => BlotterNeed::AskTheMaker,
+        // The terrazzo types are exempt on their flat side only.
+        Some(shape) if shape.special_flanges() || shape.cuts_off() => BlotterNeed::AskTheMaker,
         _ => BlotterNeed::Needed,
     }
 }
 
 /// Whether a wheel needs blotters, and the sizes that cover a flange.
 ///
-/// Modified types 6 and 11 for terrazzo are exempt on their flat side only.
+/// Modified types 6 and 11 for terrazzo are exempt on their flat side only, so
+/// that the answer for them is to ask the maker.
 ///
 /// # Errors
 ///

@@ -190,6 +190,10 @@ impl Demands {
     }
 
     fn unrelieved(wheel: f64) -> Self {
+        // Wheels with a thread of their own keep no third: the last row must not pass for larger ones.
+        if wheel > TABLE_O4[TABLE_O4.len() - 1].wheel + LISTED_WITHIN {
+            return Self::NONE;
+        }
         let found = locate(wheel, TABLE_O4.len(), |row| TABLE_O4[row].wheel);
         let next = found.next.map_or(f64::NAN, |row| TABLE_O4[row].diameter);
         let Some(row) = found.row.map(|row| &TABLE_O4[row]) else {
@@ -227,6 +231,9 @@ impl Demands {
         };
         let band = &rows[band];
         if band.is_empty() {
+            return Self::NONE;
+        }
+        if band.last().is_some_and(|last| hole > last.hole + LISTED_WITHIN) {
             return Self::NONE;
         }
         let found = locate(hole, band.len(), |row| band[row].hole);

@@ -25,7 +25,7 @@ fn bare(name: &str, change: impl Fn(&mut Mounting)) -> Row {
 
 fn blotter_missing() -> Table {
     const MISSING: &str = "a side has no blotter";
-    const ASK: &str = "a side has no blotter; certain wheels of this sort are exempt";
+    const ASK: &str = "a side has no blotter; wheels of this sort are exempt in part";
     const FITTED: &str = "there is a blotter on each side";
     const EXEMPT: &str = "this wheel needs none";
     let law = laws::BLOTTERS;
@@ -49,6 +49,16 @@ fn blotter_missing() -> Table {
         .row(
             bare("CBN is not in the list", |m| m.wheel.abrasive = Abrasive::Cbn.into())
                 .refuse(law, MISSING),
+        )
+        // Exempt on their flat side only: the tapered one needs a blotter.
+        .row(bare("terrazzo", |m| m.wheel.shape = Shape::Type6Terrazzo.into()).caution(law, ASK))
+        // A shape that is exempt is so in any bond.
+        .row(
+            bare("vitrified diamond of type 27", |m| {
+                m.wheel.shape = Shape::Type27.into();
+                m.wheel.abrasive = Abrasive::Diamond.into();
+            })
+            .aside(law, EXEMPT),
         )
         // "Certain" cutting-off and internal wheels.
         .row(
@@ -75,7 +85,7 @@ fn blotter_missing() -> Table {
         .blank("loose blotter present", |m| m.loose_blotter.present = Datum::Unknown)
         .unasked("fixed blotter present", |m| m.fixed_blotter.present = Datum::NotAsked)
         .unasked("loose blotter present", |m| m.loose_blotter.present = Datum::NotAsked);
-    for shape in [Shape::Type4, Shape::Type27, Shape::Type28, Shape::Disc, Shape::Type6Terrazzo] {
+    for shape in [Shape::Type4, Shape::Type27, Shape::Type28, Shape::Disc] {
         let change = move |m: &mut Mounting| m.wheel.shape = shape.into();
         table = table.row(bare(&shape.to_string(), change).aside(law, EXEMPT));
     }

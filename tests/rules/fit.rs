@@ -85,6 +85,13 @@ fn wheel_binds() -> Table {
             .refuse(law, BINDS)
             .figures(-0.01, 0.005, -0.015),
         )
+        .row(
+            row("a second reading never makes the first one better", |m| {
+                m.hub.spigot = mm(50.83);
+                m.wheel.smallest_hole = mm(50.9);
+            })
+            .refuse(law, BINDS),
+        )
         // Two made parts are compared within what they are measured to.
         .row(
             row("larger by no more than can be measured", |m| m.hub.spigot = mm(50.825))
@@ -178,6 +185,17 @@ fn spigot_size() -> Table {
                 .figures(50.7492, 50.7492, 0.0),
         )
         .row(row("nominal", |m| m.hub.spigot = mm(50.8)).pass(law, LEAST))
+        .row(
+            row("a second reading never makes the first one better", |m| {
+                m.hub.spigot = mm(50.801);
+                m.hub.largest_spigot = mm(50.77);
+            })
+            .refuse(law, ABOVE),
+        )
+        .row(
+            row("on a plate", |m| m.wheel.fastening = Fastening::Plate.into())
+                .aside(law, "the wheel sits on no spigot"),
+        )
         .blank("wheel nominal hole", |m| m.wheel.nominal_hole = Datum::Unknown)
         .blank("hub spigot", |m| m.hub.spigot = Datum::Unknown)
         .unasked("wheel nominal hole", |m| m.wheel.nominal_hole = Datum::NotAsked)
@@ -199,6 +217,10 @@ fn wheel_loose() -> Table {
             row("as loose as asked for", |m| m.hub.smallest_spigot = mm(50.72))
                 .pass(asked, CLEARANCE)
                 .figures(0.1, 0.1, 0.0),
+        )
+        .row(
+            row("on a plate", |m| m.wheel.fastening = Fastening::Plate.into())
+                .aside(asked, "the wheel sits on no spigot"),
         )
         .blank("hub clearance limit", |m| m.hub.clearance_limit = Datum::Unknown)
         .blank("wheel hole", |m| m.wheel.hole = Datum::Unknown)

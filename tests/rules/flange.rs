@@ -30,6 +30,7 @@ fn flange_below_one_third() -> Table {
         "a flange is {found}, a quarter of the cutting-off wheel {demanded}";
     const INTERNAL: &str =
         "a flange is {found}, a third of the wheel {demanded}; certain internal wheels are exempt";
+    const HOLE: &str = "a flange is {found}, the wheel's hole {demanded}: it bears on nothing";
     const THIRD: &str = "the smaller flange is {found}, a third of the wheel {demanded}";
     const QUARTER: &str =
         "the smaller flange is {found}, a quarter of the cutting-off wheel {demanded}";
@@ -85,6 +86,7 @@ fn flange_below_one_third() -> Table {
         .row(
             row("type 27A has the quarter too", |m| {
                 m.wheel.shape = Shape::Type27A.into();
+                m.wheel.hole = mm(30.0);
                 flanges_of(m, mm(50.0));
             })
             .pass(law, QUARTER),
@@ -96,6 +98,7 @@ fn flange_below_one_third() -> Table {
         .row(
             row("an internal grinder, of which certain wheels are exempt", |m| {
                 m.machine.kind = MachineKind::Internal.into();
+                m.wheel.hole = mm(30.0);
                 flanges_of(m, mm(50.0));
             })
             .caution(law, INTERNAL),
@@ -113,6 +116,27 @@ fn flange_below_one_third() -> Table {
                 flanges_of(m, mm(50.0));
             })
             .refuse(law, BELOW),
+        )
+        .row(
+            // The sound flanges are 80 mm.
+            row("a flange no larger than the hole", |m| m.wheel.hole = mm(80.0))
+                .refuse(laws::ARITHMETIC, HOLE)
+                .figures(80.0, 80.0, 0.0),
+        )
+        .row(
+            row("a threaded wheel on a machine that is not portable", |m| {
+                m.wheel.fastening = Fastening::ThreadedInsert.into();
+                m.fixed_flange.diameter = mm(66.0);
+                m.loose_flange.diameter = Datum::NotAsked;
+            })
+            .refuse(law, BELOW),
+        )
+        .row(
+            row("a threaded wheel, and the machine is blank", |m| {
+                m.wheel.fastening = Fastening::Stud.into();
+                m.machine.kind = Datum::Unknown;
+            })
+            .unknown("machine kind"),
         )
         .row(
             row("the smaller of two flanges counts", |m| m.loose_flange.diameter = mm(66.0))
@@ -161,7 +185,7 @@ fn flange_below_one_third() -> Table {
 fn flange_below_table() -> Table {
     const BELOW: &str = "a flange is {found}, the table asks for {demanded}";
     const ADAPTOR: &str = "an adaptor flange is {found}, the table asks for {demanded}";
-    const NEXT: &str = "the wheel is between two listed sizes; a flange is {found}, the next row asks for {demanded}";
+    const NEXT: &str = "the wheel or its hole is between two listed sizes; a flange is {found}, the next row asks for {demanded}";
     const ENOUGH: &str = "the smaller flange is {found}, the table asks for {demanded}";
     const NO_ROW: &str = "no table is about this wheel and flange";
     let law = laws::FLANGE_TABLES;

@@ -90,7 +90,12 @@ fn guard_open() -> Table {
         (Top, 60.0, None),
     ];
     for (kind, most, start) in angles {
-        table = table.row(open(kind, most, start).pass(federal, MOST).figures(most, most, 0.0));
+        let (law, says) = match kind {
+            Portable => (laws::GUARD_PORTABLE, MOST),
+            Tool => (laws::GUARD_TOOL_MI, MICHIGAN),
+            _ => (federal, MOST),
+        };
+        table = table.row(open(kind, most, start).pass(law, says).figures(most, most, 0.0));
         if !matches!(kind, Portable | Tool) {
             table = table.row(open(kind, most + 0.5, start).refuse(federal, MOST));
         }

@@ -1,7 +1,7 @@
 //! The flange as a plate: 29 CFR 1910.215(c)(5), Tables O-4 to O-8, and the
 //! states on its material.
 
-use hubwright::mounting::{Datum, Flange, Law, Material, Mounting, Outcome};
+use hubwright::mounting::{Datum, Flange, Law, Material, Mounting, Outcome, YesNo};
 use hubwright::tables::{flanges, laws};
 use hubwright::wheel::{Fastening, FlangeKind, Shape};
 
@@ -254,7 +254,8 @@ fn flange_too_thin() -> Table {
 fn flange_material() -> Table {
     const BY_LAW: &str = "a flange is neither steel nor cast iron, and nobody has shown that it is as strong and stiff";
     const SOFT: &str = "a flange is neither steel nor cast iron; Michigan and Washington demand equal strength and stiffness";
-    const STIFF: &str = "the flanges are of steel or cast iron";
+    const STIFF: &str =
+        "the flanges are of steel, cast iron or something shown to be as strong and stiff";
     const OTHER: &str = "the wheel is not held by flanges";
     let law = laws::FLANGE_MATERIAL_STATES;
     let soft = |m: &mut Mounting| m.loose_flange.material = Material::Aluminium.into();
@@ -267,6 +268,21 @@ fn flange_material() -> Table {
                 .pass(law, STIFF),
         )
         .row(row("in a chuck", |m| m.wheel.fastening = Fastening::Chuck.into()).aside(law, OTHER))
+        .row(
+            row("aluminium that was shown to be stiff, in Michigan", |m| {
+                soft(m);
+                m.loose_flange.shown_stiff = YesNo::Yes.into();
+            })
+            .under(&[Law::UsMi])
+            .pass(law, STIFF),
+        )
+        .row(
+            row("whether it was shown is blank", |m| {
+                soft(m);
+                m.loose_flange.shown_stiff = Datum::Unknown;
+            })
+            .unknown("loose flange shown stiff"),
+        )
         .blank("fixed flange material", |m| m.fixed_flange.material = Datum::Unknown)
         .blank("loose flange material", |m| m.loose_flange.material = Datum::Unknown)
         .unasked("loose flange material", |m| m.loose_flange.material = Datum::NotAsked)

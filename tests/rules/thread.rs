@@ -67,6 +67,18 @@ fn thread_hand() -> Table {
                 .unknown("loose flange keyed"),
         )
         .row(turning(Both, NoNut, No).aside(law, NONE))
+        // R 408.10115(5): unscrewing is the running direction of a wheel with its own thread.
+        .row(
+            row("a threaded wheel", |m| m.wheel.fastening = Fastening::ThreadedInsert.into())
+                .pass(laws::THREADED_WHEEL_MI, "running tightens the wheel on its thread"),
+        )
+        .row(
+            row("a wheel with a stud, turned the other way", |m| {
+                m.wheel.fastening = Fastening::Stud.into();
+                m.spindle.rotation = Clockwise.into();
+            })
+            .refuse(laws::THREADED_WHEEL_MI, "running unscrews the wheel from its thread"),
+        )
         .row(row("in a chuck", |m| m.wheel.fastening = Fastening::Chuck.into()).aside(law, NONE))
         .blank("spindle rotation", |m| m.spindle.rotation = Datum::Unknown)
         .blank("nut thread hand", |m| m.nut.thread_hand = Datum::Unknown)

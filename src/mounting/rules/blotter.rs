@@ -27,10 +27,10 @@ rule! {
     /// A blotter evens out the pressure of the flange and grips without
     /// slipping. One belongs on each side, but for wheels that the law
     /// exempts: mounted, plate-mounted and chuck-held ones, discs, types 4, 27
-    /// and 28, the modified types for terrazzo (on their flat side), and
-    /// diamond wheels other than vitrified. It exempts "certain" vitrified
-    /// diamond, cutting-off and internal wheels without saying which: there
-    /// a missing blotter is a caution, and the maker knows.
+    /// and 28, and diamond wheels other than vitrified. It exempts the modified
+    /// types for terrazzo on their flat side only, and "certain" vitrified
+    /// diamond, cutting-off and internal wheels without saying which: there a
+    /// missing blotter is a caution, and the maker knows.
     BLOTTER_MISSING = "blotter-missing", essential true;
     asks "is there no blotter on a side that needs one?";
     needs fixed_blotter.present, loose_blotter.present;
@@ -39,7 +39,7 @@ rule! {
         Missing: Refuse, Nothing Least, laws::BLOTTERS,
             "a side has no blotter";
         AskTheMaker: Caution, Nothing Least, laws::BLOTTERS,
-            "a side has no blotter; certain wheels of this sort are exempt";
+            "a side has no blotter; wheels of this sort are exempt in part";
         Fitted: Pass, Nothing Least, laws::BLOTTERS,
             "there is a blotter on each side";
         Exempt: NotChecked, Nothing Least, laws::BLOTTERS,
@@ -50,10 +50,14 @@ rule! {
         let wheel = &f.wheel;
         let threaded = f.fastening().is_one(Fastening::threaded);
         let needs = |answer| {
-            let diamond = wheel.abrasive.is(Abrasive::Diamond) & wheel.bond.given();
-            let by_bond = wheel.bond.is_one(|bond| need(None, Some(Abrasive::Diamond), Some(bond)) == answer);
             let by_shape = wheel.shape.is_one(|shape| need(Some(shape), None, None) == answer);
-            (diamond & by_bond) | (!diamond & by_shape)
+            let diamond = wheel.abrasive.is(Abrasive::Diamond) & wheel.bond.given();
+            let by_bond =
+                wheel.bond.is_one(|bond| need(None, Some(Abrasive::Diamond), Some(bond)) == answer);
+            // Shapes that are exempt are so in any bond.
+            let exempt =
+                wheel.shape.is_one(|shape| need(Some(shape), None, None) == BlotterNeed::NotNeeded);
+            if diamond & !exempt { by_bond } else { by_shape }
         };
         if (f.without_flanges() && !threaded) || needs(BlotterNeed::NotNeeded) {
             return It::Exempt.bare();

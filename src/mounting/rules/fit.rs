@@ -60,12 +60,14 @@ rule! {
 /// The wheel's hole and the spigot where they are closest and where they are widest apart.
 #[inline(always)]
 fn tightest(f: &Facts) -> (f64, f64) {
-    (f.wheel.smallest_hole.or(f.wheel.hole).0, f.hub.largest_spigot.or(f.hub.spigot).0)
+    let hole = f.wheel.hole.least_with(f.wheel.smallest_hole);
+    (hole.0, f.hub.spigot.greatest_with(f.hub.largest_spigot).0)
 }
 
 #[inline(always)]
 fn widest(f: &Facts) -> (f64, f64) {
-    (f.wheel.largest_hole.or(f.wheel.hole).0, f.hub.smallest_spigot.or(f.hub.spigot).0)
+    let hole = f.wheel.hole.greatest_with(f.wheel.largest_hole);
+    (hole.0, f.hub.spigot.least_with(f.hub.smallest_spigot).0)
 }
 
 /// Thermal expansion from memory, in 1e-12 a kelvin.
@@ -163,7 +165,7 @@ rule! {
     SPIGOT_SIZE = "spigot-size", essential false;
     asks "is the spigot above its nominal size, or more than 0.002 in below?";
     needs wheel.nominal_hole, hub.spigot;
-    uses hub.smallest_spigot, hub.largest_spigot;
+    uses hub.smallest_spigot, hub.largest_spigot, wheel.fastening;
     cases {
         AboveUs: Refuse, Size Most, laws::FREE_FIT,
             "the spigot is {found}, above its nominal {demanded}";
@@ -173,12 +175,20 @@ rule! {
             "the spigot is {found}, {demanded} is the least";
         Within: Pass, Size Least, laws::FREE_FIT,
             "the spigot is {found}, {demanded} is the least";
+        NoSpigot: NotChecked, Nothing Least, laws::FREE_FIT,
+            "the wheel sits on no spigot";
     }
     advice "Turn an oversize spigot down; an undersize one lets the wheel sit off centre, so true and balance with care or make another.";
     judge |f, t| {
         let nominal = f.wheel.nominal_hole.0;
-        let largest = f.hub.largest_spigot.or(f.hub.spigot).0;
-        let smallest = f.hub.smallest_spigot.or(f.hub.spigot).0;
+        let largest = f.hub.spigot.greatest_with(f.hub.largest_spigot).0;
+        let smallest = f.hub.spigot.least_with(f.hub.smallest_spigot).0;
+        if f.without_flanges() {
+            return It::NoSpigot.bare();
+        }
+        if f.wheel.fastening.blank() {
+            return CANT_TELL;
+        }
         if let Some(missing) = missing([nominal, largest, smallest]) {
             return missing;
         }
@@ -198,12 +208,14 @@ rule! {
     WHEEL_LOOSE = "wheel-loose", essential false;
     asks "is the clearance between hole and spigot more than was asked for?";
     needs hub.clearance_limit, wheel.hole, hub.spigot;
-    uses wheel.largest_hole, hub.smallest_spigot;
+    uses wheel.largest_hole, hub.smallest_spigot, wheel.fastening;
     cases {
         Loose: Caution, Size Most, laws::ASKED,
             "the clearance is up to {found} on diameter, {demanded} was asked for";
         Close: Pass, Size Most, laws::ASKED,
             "the clearance is up to {found} on diameter, {demanded} was asked for";
+        NoSpigot: NotChecked, Nothing Most, laws::ASKED,
+            "the wheel sits on no spigot";
     }
     advice "Make a spigot to the hole, or centre the wheel by indicator and true it before use.";
     adds |f, t| {
@@ -221,6 +233,12 @@ rule! {
     judge |f, _t| {
         let limit = f.hub.clearance_limit.0;
         let (hole, spigot) = widest(f);
+        if f.without_flanges() {
+            return It::NoSpigot.bare();
+        }
+        if f.wheel.fastening.blank() {
+            return CANT_TELL;
+        }
         if let Some(missing) = missing([limit, hole, spigot]) {
             return missing;
         }

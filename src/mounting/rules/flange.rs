@@ -20,14 +20,18 @@ rule! {
     /// types 1 and 27A a quarter will do. Exempt are mounted wheels, portable
     /// wheels with threaded inserts or studs, discs, plate-mounted and
     /// chuck-held wheels, types 27 and 28 and the modified types for terrazzo.
-    /// The law exempts "certain" internal wheels without saying which: there a
+    /// A wheel with a thread of its own has one flange; it is exempt only where
+    /// the machine is known to be portable. A flange no larger than the hole
+    /// bears on nothing. The law exempts "certain" internal wheels without saying which: there a
     /// smaller flange is a caution. A shape that nobody asks for is held to
     /// the third.
     FLANGE_BELOW_ONE_THIRD = "flange-below-one-third", essential true;
     asks "is a flange smaller than a third of the new wheel (a quarter for cutting-off wheels)?";
     needs wheel.diameter, fixed_flange.diameter, loose_flange.diameter;
-    uses wheel.shape, wheel.fastening, machine.kind;
+    uses wheel.shape, wheel.fastening, wheel.hole, machine.kind;
     cases {
+        BelowHole: Refuse, Size Least, laws::ARITHMETIC,
+            "a flange is {found}, the wheel's hole {demanded}: it bears on nothing";
         BelowThird: Refuse, Size Least, laws::FLANGE_THIRD,
             "a flange is {found}, a third of the wheel {demanded}";
         BelowQuarter: Refuse, Size Least, laws::FLANGE_THIRD,
@@ -43,10 +47,13 @@ rule! {
     }
     advice "Fit flanges of the diameter demanded, both alike, or a smaller wheel.";
     judge |f, _t| {
-        if f.without_flanges() || f.wheel.shape.is_one(|shape| ratio(shape).is_none()) {
+        let threaded = f.fastening().is_one(Fastening::threaded);
+        let portable = f.machine.kind.is(MachineKind::Portable);
+        let held_otherwise = f.without_flanges() & (!threaded | portable);
+        if held_otherwise | f.wheel.shape.is_one(|shape| ratio(shape).is_none()) {
             return It::Exempt.bare();
         }
-        if can_not_place(f) {
+        if can_not_place(f) || (threaded & f.machine.kind.blank()) || f.wheel.hole.blank() {
             return CANT_TELL;
         }
         let wheel = f.wheel.diameter.0;
@@ -58,15 +65,24 @@ rule! {
             }
             // Whole multiples compare exactly; the rounded third is for reading.
             let (found, demanded) = (flange.0, (wheel / times).ceil());
-            match (times * flange.0 >= wheel, quarter) {
-                (true, true) => It::Quarter.with(found, demanded),
-                (true, false) => It::Third.with(found, demanded),
-                (false, true) => It::BelowQuarter.with(found, demanded),
-                (false, false) if f.machine.kind.is(MachineKind::Internal) => It::Internal.with(found, demanded),
-                (false, false) => It::BelowThird.with(found, demanded),
+            let internal = f.machine.kind.is(MachineKind::Internal);
+            let on_nothing = found <= f.wheel.hole.0;
+            if times * found < wheel && quarter {
+                It::BelowQuarter.with(found, demanded)
+            } else if times * found < wheel && !internal {
+                It::BelowThird.with(found, demanded)
+            } else if on_nothing {
+                It::BelowHole.with(found, f.wheel.hole.0)
+            } else if times * found < wheel {
+                It::Internal.with(found, demanded)
+            } else if quarter {
+                It::Quarter.with(found, demanded)
+            } else {
+                It::Third.with(found, demanded)
             }
         };
-        both(one(f.fixed_flange.diameter), one(f.loose_flange.diameter))
+        let fixed = one(f.fixed_flange.diameter);
+        if threaded { fixed } else { both(fixed, one(f.loose_flange.diameter)) }
     }
 }
 
@@ -106,8 +122,9 @@ rule! {
     /// its own row. Between two sizes the law gives no interpolation: a flange
     /// under the row at or below the wheel is refused, one between that row and
     /// the next is a caution. Relieved flanges go by Table O-6, unrelieved ones
-    /// by O-4 (only for wheels with threaded inserts or studs), sleeves by O-8
-    /// and, for holes smaller than it lists, by O-6. O-5 and O-7 are for
+    /// by O-4 (only for wheels with threaded inserts or studs, up to 6 in) or, for
+    /// wheels under 2 in, by O-6; sleeves by O-8 and, for wheels and holes
+    /// outside it, by O-6. O-5 and O-7 are for
     /// adaptors; for which wheels is recalled, so that they caution only. A
     /// flange of no stated kind that has a recess counts as relieved. The
     /// tables' diameters are not applied to cutting-off wheels.
@@ -122,7 +139,7 @@ rule! {
         BelowAdaptor: Caution, Size Least, laws::ADAPTOR_TABLES,
             "an adaptor flange is {found}, the table asks for {demanded}";
         BelowNext: Caution, Size Least, laws::FLANGE_TABLES,
-            "the wheel is between two listed sizes; a flange is {found}, the next row asks for {demanded}";
+            "the wheel or its hole is between two listed sizes; a flange is {found}, the next row asks for {demanded}";
         Enough: Pass, Size Least, laws::FLANGE_TABLES,
             "the smaller flange is {found}, the table asks for {demanded}";
         NoRow: NotChecked, Nothing Least, laws::FLANGE_TABLES,

@@ -70,6 +70,10 @@ rule! {
         High: Caution, Angle Most, FEDERAL,
             "the opening starts {found} above the horizontal, {demanded} is the most under federal law of the United States";
         Within: Pass, Angle Most, FEDERAL, "the guard is open by {found}, {demanded} is the most";
+        WithinPortable: Pass, Angle Most, laws::GUARD_PORTABLE,
+            "the guard is open by {found}, {demanded} is the most";
+        WithinTool: Pass, Angle Most, laws::GUARD_TOOL_MI,
+            "the guard is open by {found}, {demanded} is the most in Michigan; federal law gives none";
         NoAngle: NotChecked, Nothing Most, FEDERAL, "no angle is given for this machine";
     }
     advice "Close the guard to the angle allowed before the wheel is started.";
@@ -107,6 +111,14 @@ rule! {
         }
         // Where a start is given for the machine, an exposure alone is half of the answer.
         let start = if highest.is_nan() { 0.0 } else { start.0 };
-        missing([exposure, start]).unwrap_or_else(|| It::Within.with(exposure, most))
+        if let Some(missing) = missing([exposure, start]) {
+            missing
+        } else if kind.is(MachineKind::Tool) {
+            It::WithinTool.with(exposure, most)
+        } else if kind.is(MachineKind::Portable) {
+            It::WithinPortable.with(exposure, most)
+        } else {
+            It::Within.with(exposure, most)
+        }
     }
 }

@@ -4,7 +4,7 @@ use super::flange::{can_not_place, on_flanges, tabled};
 use super::rule;
 use crate::mounting::facts::is_blank;
 use crate::mounting::terms::Law;
-use crate::mounting::words::Material;
+use crate::mounting::words::{Material, YesNo};
 use crate::tables::{flanges, laws};
 use crate::wheel::flange::{LEAST_RECESS, LEAST_UNDERCUT, RELIEF_FROM, Table};
 use crate::wheel::{Fastening, FlangeKind, Shape};
@@ -61,7 +61,8 @@ rule! {
             let (kind, recess) = (flange.kind, flange.recess.0);
             if flat {
                 let recessed = recess > 0.0 || kind.is(FlangeKind::Relieved);
-                let known = kind.given() || !recess.is_nan();
+                // An adaptor's undercut is no flat face.
+                let known = kind.is(FlangeKind::Unrelieved) | (recess == 0.0);
                 return if recessed {
                     It::Forbidden.bare()
                 } else if kind.blank() | is_blank(recess) {
@@ -181,13 +182,14 @@ rule! {
                 return case.with(hole, demands.at_hole);
             }
             // A flat flange has one thickness.
-            let edge = if demands.table_is(Table::O4) { hole } else { edge };
+            let flat = demands.table_is(Table::O4) | demands.at_edge.is_nan();
+            let edge = if flat { hole } else { edge };
             if edge < demands.at_edge {
                 let case = if adaptor { It::AdaptorAtEdge } else { It::AtEdge };
                 return case.with(edge, demands.at_edge);
             }
             missing([hole, edge]).unwrap_or_else(|| {
-                let hole_is_closer = hole * demands.at_edge <= edge * demands.at_hole;
+                let hole_is_closer = flat | (hole * demands.at_edge <= edge * demands.at_hole);
                 if hole_is_closer { It::Thick.with(hole, demands.at_hole) } else { It::Thick.with(edge, demands.at_edge) }
             })
         })
@@ -202,14 +204,14 @@ rule! {
     FLANGE_MATERIAL = "flange-material", essential false;
     asks "is a flange of something weaker or softer than steel or cast iron?";
     needs fixed_flange.material, loose_flange.material;
-    uses wheel.fastening;
+    uses fixed_flange.shown_stiff, loose_flange.shown_stiff, wheel.fastening;
     cases {
         SoftByLaw: Refuse, Nothing Least, laws::FLANGE_MATERIAL_STATES,
             "a flange is neither steel nor cast iron, and nobody has shown that it is as strong and stiff";
         Soft: Caution, Nothing Least, laws::FLANGE_MATERIAL_STATES,
             "a flange is neither steel nor cast iron; Michigan and Washington demand equal strength and stiffness";
         Stiff: Pass, Nothing Least, laws::FLANGE_MATERIAL_STATES,
-            "the flanges are of steel or cast iron";
+            "the flanges are of steel, cast iron or something shown to be as strong and stiff";
         Other: NotChecked, Nothing Least, laws::FLANGE_MATERIAL_STATES,
             "the wheel is not held by flanges";
     }
@@ -225,8 +227,11 @@ rule! {
             if let Some(missing) = missing([flange.material.0]) {
                 return missing;
             }
-            if flange.material.is_one(stiff) {
+            let shown = flange.shown_stiff;
+            if flange.material.is_one(stiff) | shown.is(YesNo::Yes) {
                 It::Stiff.bare()
+            } else if shown.blank() {
+                CANT_TELL
             } else if by_law {
                 It::SoftByLaw.bare()
             } else {

@@ -6,6 +6,7 @@ use crate::mounting::terms::Law;
 use crate::mounting::words::{Rotation, ThreadHand, YesNo};
 use crate::tables::laws;
 use crate::units::{Shop, inches, millimetres};
+use crate::wheel::Fastening;
 
 rule! {
     /// Drag and run-up turn the loose flange against the spindle, and the nut
@@ -14,7 +15,8 @@ rule! {
     /// then tightens in use. A loose flange keyed to the hub can't turn the
     /// nut, so that a wrong hand is a caution there, except in Michigan. An
     /// unkeyed loose flange is always a caution: it can walk under a turning
-    /// load, whatever the hand. The hand of thread follows the running
+    /// load, whatever the hand. A wheel with a thread of its own keeps the same
+    /// rule, with nothing between. The hand of thread follows the running
     /// direction; hard braking is met by a key, a lock or a softer brake.
     THREAD_HAND = "thread-hand", essential true;
     asks "does the running direction loosen the nut?";
@@ -29,13 +31,18 @@ rule! {
             "running tightens the nut, but nothing keys the loose flange: it can walk and take the nut along";
         Tightens: Pass, Nothing Least, laws::THREAD_HAND_MI,
             "running tightens the nut, and the loose flange is keyed";
+        WheelLoosens: Refuse, Nothing Least, laws::THREADED_WHEEL_MI,
+            "running unscrews the wheel from its thread";
+        WheelTightens: Pass, Nothing Least, laws::THREADED_WHEEL_MI,
+            "running tightens the wheel on its thread";
         NoNut: NotChecked, Nothing Least, laws::THREAD_HAND_MI,
             "there is no central nut";
     }
     advice "Make nut and hub with the hand that the running direction asks for, and key the loose flange to the hub.";
     judge |f, t| {
         let (rotation, hand, keyed) = (f.spindle.rotation, f.nut.thread_hand, f.loose_flange.keyed);
-        if f.without_flanges() || hand.is(ThreadHand::NoNut) {
+        let threaded = f.fastening().is_one(Fastening::threaded);
+        if (f.without_flanges() & !threaded) || hand.is(ThreadHand::NoNut) {
             return It::NoNut.bare();
         }
         if f.wheel.fastening.blank() {
@@ -46,6 +53,9 @@ rule! {
         }
         let tightens = (rotation.is(Rotation::Anticlockwise) && hand.is(ThreadHand::Right))
             || (rotation.is(Rotation::Clockwise) && hand.is(ThreadHand::Left));
+        if threaded {
+            return if tightens { It::WheelTightens.bare() } else { It::WheelLoosens.bare() };
+        }
         if !tightens && t.has(Law::UsMi) {
             return It::Loosens.bare();
         }
@@ -96,7 +106,7 @@ fn no_nut(f: &Facts, none: Judged) -> Option<Judged> {
 rule! {
     /// A nut that comes to the end of its thread is tight on the hub, not on
     /// the wheel. Sizes are counted from the land of the fixed flange. The
-    /// stack of blotters, wheel, stabilisers and loose flange must end beyond
+    /// stack of blotters, wheel, stabilisers and loose flange must reach
     /// the first full thread, and early enough that the thread fills the nut;
     /// and the loose flange must not stop on a shoulder before it grips.
     NUT_BOTTOMS = "nut-bottoms", essential false;

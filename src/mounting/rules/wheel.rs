@@ -30,13 +30,13 @@ rule! {
     advice "Ask the wheel's maker whether the wheel is made for this; fit one with a smaller hole.";
     judge |f, _t| {
         let (hole, d, kind) = (f.wheel.hole.0, f.wheel.diameter.0, f.machine.kind);
-        if let Some(missing) = missing([f.wheel.shape.0, hole, d]) {
-            return missing;
-        }
         let shape = f.wheel.shape;
         let (cuts_off, straight) = (shape.is_one(Shape::cuts_off), shape.is(Shape::Type1));
-        if !(cuts_off | straight) {
+        if shape.given() & !(cuts_off | straight) {
             return It::NoShare.bare();
+        }
+        if let Some(missing) = missing([f.wheel.shape.0, hole, d]) {
+            return missing;
         }
         // Whole numbers compare exactly; the rounded share is for reading.
         let share = |shape, kind| hole::share(shape, kind).unwrap_or((0.0, 1.0));
@@ -130,10 +130,10 @@ rule! {
     advice "Don't start it; ask the maker, or scrap it.";
     judge |f, t| {
         let (limit, made) = (f.wheel.use_before.0, f.wheel.made.0);
-        let Some(today) = t.today.map(FieldType::to_fact) else { return It::NoToday.bare() };
         if is_blank(limit) {
             return CANT_TELL;
         }
+        let Some(today) = t.today.map(FieldType::to_fact) else { return It::NoToday.bare() };
         if !limit.is_nan() {
             return if today > limit { It::Past.with(today, limit) } else { It::Fresh.with(today, limit) };
         }
@@ -175,22 +175,26 @@ rule! {
     advice "Fit one bushing, narrower than the wheel and at least half as wide, or a wheel with the right hole.";
     judge |f, _t| {
         let (width, thickness) = (f.wheel.bushing_width.0, f.wheel.thickness.0);
+        let (touches, nested) = (f.wheel.bushing_touches_flange, f.wheel.bushing_nested);
         if width > thickness {
             return It::Wide.with(width, thickness);
         }
-        if f.wheel.bushing_touches_flange.is(YesNo::Yes) {
+        if touches.is(YesNo::Yes) {
             return It::Touches.bare();
         }
-        let others = [f.wheel.bushing_touches_flange.0, f.wheel.bushing_nested.0];
-        if let Some(missing) = missing([width, others[0], others[1], thickness]) {
-            // Only a blank can't be told: who asks for a width alone is answered by it.
-            let only_others = !width.is_nan() && !thickness.is_nan() && !others.iter().any(|fact| is_blank(*fact));
-            if !only_others {
-                return missing;
-            }
+        // What could still be a refusal is no mere caution.
+        let hidden = is_blank(width) | touches.blank() | (!width.is_nan() & is_blank(thickness));
+        if hidden {
+            return CANT_TELL;
         }
-        if f.wheel.bushing_nested.is(YesNo::Yes) {
+        if nested.is(YesNo::Yes) {
             return It::Nested.bare();
+        }
+        if let Some(missing) = missing([width, touches.0, nested.0]) {
+            return missing;
+        }
+        if let Some(missing) = missing([thickness]) {
+            return missing;
         }
         if 2.0 * width < thickness {
             return It::Short.with(width, (thickness / 2.0).ceil());
