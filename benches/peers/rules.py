@@ -17,7 +17,7 @@ from pathlib import Path
 
 import numpy as np
 from tables import (
-    CAUTION, INCH, LEFT, NOT_CHECKED, PASS, REFUSE, RIGHT, UNKNOWN,
+    CAUTION, INCH, LEFT, NO_NUT, NOT_CHECKED, PASS, REFUSE, RIGHT, UNKNOWN,
     Array, Cells, Demands, Flange, Machine, Rack, Shape, choose, rim,
 )  # fmt: skip
 
@@ -55,14 +55,16 @@ def markings_disagree(r: Rack) -> Cells:
 def hole_large_for_wheel(r: Rack) -> Cells:
     """Is the hole over a quarter of a cutting-off wheel, or over half (two thirds) of a straight one?"""
     hole, wheel = r["wheel.hole"], r["wheel.diameter"]
+    shape = r["wheel.shape"]
+    other = ~(r.cuts_off | (shape == Shape.TYPE_1) | r.blank("wheel.shape"))
     precision = r.is_one("machine.kind", Machine.SURFACE, Machine.CYLINDRICAL)
     two_thirds = 3 * hole <= 2 * wheel
     straight_small = (2 * hole <= wheel) | (precision & two_thirds)
     return choose(
+        (other, NOT_CHECKED),
         (r.blank("wheel.shape", "wheel.hole", "wheel.diameter"), UNKNOWN),
         (r.cuts_off & (4 * hole > wheel), REFUSE),
         (r.cuts_off, PASS),
-        (r["wheel.shape"] != Shape.TYPE_1, NOT_CHECKED),
         (straight_small, PASS),
         (r.blank("machine.kind") & two_thirds, UNKNOWN),
         otherwise=CAUTION,
@@ -93,8 +95,10 @@ def bushing(r: Rack) -> Cells:
     touches, nested = "wheel.bushing_touches_flange", "wheel.bushing_nested"
     return choose(
         ((width > thickness) | r.yes(touches), REFUSE),
-        (r.blank("wheel.bushing_width", "wheel.thickness", touches, nested), UNKNOWN),
-        (r.yes(nested) | (2 * width < thickness), CAUTION),
+        (r.blank("wheel.bushing_width", "wheel.thickness", touches), UNKNOWN),
+        (r.yes(nested), CAUTION),
+        (r.blank(nested), UNKNOWN),
+        (2 * width < thickness, CAUTION),
     )
 
 
@@ -106,10 +110,16 @@ def flange_below_one_third(r: Rack) -> Cells:
         flange = r[f"{side}_flange.diameter"]
         held = (3 * flange >= wheel) | (r.cuts_off & (4 * flange >= wheel))
         blank = r.blank("wheel.diameter", f"{side}_flange.diameter")
-        return choose((blank, UNKNOWN), (held, PASS), (r.internal & ~r.cuts_off, CAUTION), otherwise=REFUSE)
+        in_hole = flange <= r["wheel.hole"]
+        internal = r.internal & ~r.cuts_off
+        return choose(
+            (blank, UNKNOWN), ((~held & ~internal) | in_hole, REFUSE), (held, PASS), otherwise=CAUTION
+        )
 
-    both = np.minimum(one("fixed"), one("loose"))
-    return choose((r.without_flanges | r.special, NOT_CHECKED), (r.unplaced, UNKNOWN), otherwise=both)
+    portable = r.is_one("machine.kind", Machine.PORTABLE)
+    exempt = r.held_otherwise | (r.threaded & portable) | r.special
+    blank = r.unplaced | (r.threaded & r.blank("machine.kind")) | r.blank("wheel.hole")
+    return choose((exempt, NOT_CHECKED), (blank, UNKNOWN), otherwise=r.on_sides(one))
 
 
 def flange_below_table(r: Rack) -> Cells:
@@ -202,8 +212,9 @@ def flange_material(r: Rack) -> Cells:
     """Is a flange of something else than steel or cast iron?"""
 
     def one(side: str) -> Cells:
-        material = f"{side}_flange.material"
-        return choose((r.blank(material), UNKNOWN), (r[material] > CAST_IRON, CAUTION))
+        material, shown = f"{side}_flange.material", f"{side}_flange.shown_stiff"
+        soft = (r[material] > CAST_IRON) & ~r.yes(shown)
+        return choose((r.blank(material) | (soft & r.blank(shown)), UNKNOWN), (soft, CAUTION))
 
     return choose((r.held_otherwise, NOT_CHECKED), otherwise=r.on_sides(one))
 
@@ -219,9 +230,10 @@ def blotter_missing(r: Rack) -> Cells:
     """Is there no blotter on a side that needs one? Of some wheels only their makers know."""
     bond = r["wheel.bond"]
     diamond = (r["wheel.abrasive"] == DIAMOND) & ~r.blank("wheel.bond")
-    exempt_shape = r.special | (r["wheel.shape"] == Shape.TYPE_4)
-    exempt = (diamond & (bond != VITRIFIED)) | (~diamond & exempt_shape)
-    ask_the_maker = r.internal | (diamond & (bond == VITRIFIED)) | (~diamond & r.cuts_off)
+    exempt_shape = r.is_one("wheel.shape", Shape.TYPE_4, Shape.TYPE_27, Shape.TYPE_28, Shape.DISC)
+    in_part = r.cuts_off | r.is_one("wheel.shape", Shape.TYPE_6_TERRAZZO, Shape.TYPE_11_TERRAZZO)
+    exempt = exempt_shape | (diamond & (bond != VITRIFIED))
+    ask_the_maker = r.internal | (diamond & (bond == VITRIFIED)) | (~diamond & in_part)
     blank = r.unplaced | r.blank("wheel.abrasive", "wheel.bond")
 
     def one(side: str) -> Cells:
@@ -268,13 +280,14 @@ def blotter_reused(r: Rack) -> Cells:
 
 def wheel_binds(r: Rack) -> Cells:
     """Can the hole at its smallest bind on the spigot at its largest, cold or warm?"""
-    hole, spigot, rise = r["wheel.smallest_hole"], r["hub.largest_spigot"], r["hub.warmer_by"]
+    hole = np.minimum(r["wheel.hole"], r["wheel.smallest_hole"])
+    spigot, rise = np.maximum(r["hub.spigot"], r["hub.largest_spigot"]), r["hub.warmer_by"]
     cold = hole - spigot
     opens = hole * (r["wheel.warmer_by"] / 1e3) * (r["wheel.expansion"] / 1e12)
     closes = spigot * (rise / 1e3) * (r["hub.expansion"] / 1e12)
     closes[rise == 0] = 0.0  # also where nobody says how much it expands
     warm = np.rint(cold + opens - closes)
-    blank = r.blank("wheel.fastening", "wheel.smallest_hole", "hub.largest_spigot")
+    blank = r.blank("wheel.fastening") | np.isnan(cold)
     blank |= r.blank("hub.warmer_by", "wheel.warmer_by", "wheel.expansion")
     blank |= (rise > 0) & r.blank("hub.expansion")
     return choose(
@@ -288,28 +301,38 @@ def wheel_binds(r: Rack) -> Cells:
 
 def spigot_size(r: Rack) -> Cells:
     """Is the spigot above its nominal size, or more than 0.002 in below?"""
-    nominal, largest, smallest = "wheel.nominal_hole", "hub.largest_spigot", "hub.smallest_spigot"
+    nominal, spigot = r["wheel.nominal_hole"], r["hub.spigot"]
+    largest, smallest = np.maximum(spigot, r["hub.largest_spigot"]), np.minimum(spigot, r["hub.smallest_spigot"])
+    blank = r.blank("wheel.fastening", "wheel.nominal_hole") | np.isnan(largest + smallest)
     return choose(
-        (r.blank(nominal, largest, smallest), UNKNOWN),
-        (r[largest] > r[nominal], REFUSE),
-        (r[smallest] < r[nominal] - 0.002 * INCH, CAUTION),
+        (r.without_flanges, NOT_CHECKED),
+        (blank, UNKNOWN),
+        (largest > nominal, REFUSE),
+        (smallest < nominal - 0.002 * INCH, CAUTION),
     )
 
 
 def wheel_loose(r: Rack) -> Cells:
     """Is the clearance between hole and spigot more than was asked for?"""
-    hole, spigot, limit = "wheel.largest_hole", "hub.smallest_spigot", "hub.clearance_limit"
-    return choose((r.blank(hole, spigot, limit), UNKNOWN), (r[hole] - r[spigot] > r[limit], CAUTION))
+    hole = np.maximum(r["wheel.hole"], r["wheel.largest_hole"])
+    clearance = hole - np.minimum(r["hub.spigot"], r["hub.smallest_spigot"])
+    blank = r.blank("wheel.fastening", "hub.clearance_limit") | np.isnan(clearance)
+    return choose(
+        (r.without_flanges, NOT_CHECKED), (blank, UNKNOWN), (clearance > r["hub.clearance_limit"], CAUTION)
+    )
 
 
 def thread_hand(r: Rack) -> Cells:
     """Does the running direction loosen the nut?"""
     rotation, hand, keyed = r["spindle.rotation"], r["nut.thread_hand"], r.yes("loose_flange.keyed")
     tightens = ((rotation == ANTICLOCKWISE) & (hand == RIGHT)) | ((rotation == CLOCKWISE) & (hand == LEFT))
-    blank = r.blank("wheel.fastening", "spindle.rotation", "nut.thread_hand", "loose_flange.keyed")
+    blank = r.blank("wheel.fastening", "spindle.rotation", "nut.thread_hand")
     return choose(
-        (r.no_nut, NOT_CHECKED),
+        (r.held_otherwise | r.is_one("nut.thread_hand", NO_NUT), NOT_CHECKED),
         (blank, UNKNOWN),
+        (r.threaded & tightens, PASS),
+        (r.threaded, REFUSE),
+        (r.blank("loose_flange.keyed"), UNKNOWN),
         (tightens & keyed, PASS),
         (tightens | keyed, CAUTION),
         otherwise=REFUSE,

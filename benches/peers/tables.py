@@ -131,16 +131,23 @@ class Entries:
         return added
 
 
-def _without_lands(rows: Array) -> Array:
+def _flat(rows: Array) -> Array:
+    """The same sizes for flat flanges, which have no land and one thickness."""
     out = rows.copy()
-    out[:, 2:4] = np.nan
+    out[:, [2, 3, 5]] = np.nan
     return out
+
+
+def _up_to_last(first: int, edges: Array, size: Array) -> Index:
+    """Entries of a table that says nothing of sizes above its last row."""
+    place = np.searchsorted(edges, size, side="right")
+    return np.where(place == len(edges), 0, first + place)
 
 
 _ENTRIES = Entries()
 _O6_FIRST, _O6_EDGES = _ENTRIES.add(O6)
 # The note to O-6 lets small wheels have flat flanges of its diameters: no lands there.
-_SMALL_FIRST, _ = _ENTRIES.add(_without_lands(O6))
+_SMALL_FIRST, _ = _ENTRIES.add(_flat(O6), flat=True)
 _O4_FIRST, _O4_EDGES = _ENTRIES.add(
     np.column_stack([O4[:, :2], np.full((len(O4), 2), np.nan), O4[:, 2], O4[:, 2]]), flat=True
 )
@@ -156,13 +163,13 @@ def o6_entries(wheel: Array) -> Index:
 
 
 def small_entries(o6: Index) -> Index:
-    """The same entries without lands."""
+    """The same entries for flat flanges."""
     return o6 + (_SMALL_FIRST - _O6_FIRST)
 
 
 def o4_entries(wheel: Array) -> Index:
     """Entries of Table O-4."""
-    return _O4_FIRST + np.searchsorted(_O4_EDGES, wheel, side="right")
+    return _up_to_last(_O4_FIRST, _O4_EDGES, wheel)
 
 
 def _banded(
@@ -175,7 +182,7 @@ def _banded(
         here = wheel >= low - LISTED_WITHIN if included else wheel > low + LISTED_WITHIN
         if not singles:
             here &= wheel <= up_to * INCH + LISTED_WITHIN
-        out[here] = first + np.searchsorted(edges, hole[here], side="right")
+        out[here] = _up_to_last(first, edges, hole[here])
     return out
 
 
@@ -225,7 +232,7 @@ class Flange:
 class Machine:
     """Kinds of machines."""
 
-    BENCH, CYLINDRICAL, SURFACE, CUTTING_OFF, TOOL, INTERNAL, TOP = 0, 1, 2, 3, 4, 5, 8
+    BENCH, CYLINDRICAL, SURFACE, CUTTING_OFF, TOOL, INTERNAL, TOP, PORTABLE = 0, 1, 2, 3, 4, 5, 8, 9
 
 
 YES, NO = 0, 1
@@ -347,7 +354,14 @@ class Rack:
     @cached_property
     def o6(self) -> Index:
         """Where every wheel stands in Table O-6."""
-        return o6_entries(self["wheel.nominal_diameter"])
+        return o6_entries(self.listed_by)
+
+    @cached_property
+    def listed_by(self) -> Array:
+        """The diameter the tables go by: the nominal one where it is near, otherwise the larger."""
+        nominal, measured = self["wheel.nominal_diameter"], self["wheel.diameter"]
+        near = np.abs(nominal - measured) <= 0.03 * measured
+        return np.where(near, nominal, np.maximum(nominal, measured))
 
     @cached_property
     def tabled(self) -> dict[str, tuple[Mask, Mask, Demands]]:
@@ -356,9 +370,9 @@ class Rack:
 
     def tables(self, side: str) -> tuple[Mask, Mask, Demands]:
         """Where no table is about a flange, where that can't be told, and what the tables demand."""
-        kind, wheel, hole = self[f"{side}_flange.kind"], self["wheel.nominal_diameter"], self["wheel.hole"]
+        kind, wheel, hole = self[f"{side}_flange.kind"], self.listed_by, self["wheel.hole"]
         none = self.held_otherwise | self.special | (self["wheel.shape"] == Shape.TYPE_27A)
-        blank = self.unplaced | self.blank(f"{side}_flange.kind", "wheel.nominal_diameter")
+        blank = self.unplaced | self.blank(f"{side}_flange.kind", "wheel.nominal_diameter", "wheel.diameter")
         blank |= (kind >= Flange.ADAPTOR) & self.blank("wheel.hole")
         flat = ~blank & (kind == Flange.UNRELIEVED)
         none |= flat & ~self.threaded & (wheel >= 2 * INCH)
