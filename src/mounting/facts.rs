@@ -14,7 +14,8 @@ use crate::units::{
     Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
     Words,
 };
-use crate::wheel::flange::{Demands, RELIEF_FROM, Ready, has_table};
+use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};
+use crate::wheel::flange::has_table;
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
 /// How far a nominal size may be from the measured one, as a share of it: 200 mm

@@ -8,7 +8,7 @@ use super::rules::RULES;
 use super::terms::Terms;
 use super::verdict::{Outcome, Verdict};
 use crate::error::{Error, ErrorKind};
-use crate::wheel::flange::{DemandColumns, Demands};
+use crate::wheel::demands::{DemandColumns, Demands};
 
 /// Rows judged in one go: their facts stay in the processor's cache.
 pub(crate) const BLOCK: usize = 1024;

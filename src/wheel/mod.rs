@@ -1,6 +1,7 @@
 //! The wheel: how fast it may turn, and what may hold it.
 
 pub mod blotter;
+pub(crate) mod demands;
 pub mod flange;
 pub mod hole;
 pub mod shape;

@@ -134,27 +134,33 @@ rule! {
         }
         let rise = f.hub.warmer_by.or(Fact::new(0.0)).0;
         let expansion = f.hub.expansion;
+        let stated = expansion.given();
         // What the hub is made of matters only to a hub that warms up.
-        let grows = if expansion.given() || expansion.blank() { expansion.0 } else { recalled_expansion(f.hub.material) };
-        let wheel = [f.wheel.warmer_by.0, f.wheel.expansion.0];
-        if is_blank(rise) || is_blank(wheel[0]) || is_blank(wheel[1]) {
-            return CANT_TELL;
-        }
-        if rise > 0.0 && grows.is_nan() {
-            let blank = expansion.blank() || f.hub.material.blank();
-            return if blank { CANT_TELL } else { It::Grows.bare() };
-        }
+        let recalled = recalled_expansion(f.hub.material);
+        let grows = if stated | expansion.blank() { expansion.0 } else { recalled };
+        let (wheel_rise, wheel_grows) = (f.wheel.warmer_by.0, f.wheel.expansion.0);
         let growth = |size: f64, rise: f64, expansion: f64| {
             let grown = size * (rise / 1e3) * (expansion / 1e12);
             if grown.is_nan() { 0.0 } else { grown }
         };
-        let warm = (cold + growth(hole, wheel[0], wheel[1]) - growth(spigot, rise, grows)).round_ties_even();
-        if warm < -within {
-            let case = if expansion.given() { It::BindsWarm } else { It::BindsWarmRecalled };
-            return case.with(warm, within);
-        }
+        let opens = growth(hole, wheel_rise, wheel_grows);
+        let warm = (cold + opens - growth(spigot, rise, grows)).round_ties_even();
         let least = cold.min(warm);
-        if least <= within { It::Close.with(least, within) } else { It::Free.with(least, within) }
+        let unknown_growth = (rise > 0.0) & grows.is_nan();
+        let blank = is_blank(rise) | is_blank(wheel_rise) | is_blank(wheel_grows);
+        if blank | (unknown_growth & (expansion.blank() | f.hub.material.blank())) {
+            CANT_TELL
+        } else if unknown_growth {
+            It::Grows.bare()
+        } else if (warm < -within) & stated {
+            It::BindsWarm.with(warm, within)
+        } else if warm < -within {
+            It::BindsWarmRecalled.with(warm, within)
+        } else if least <= within {
+            It::Close.with(least, within)
+        } else {
+            It::Free.with(least, within)
+        }
     }
 }
 

@@ -4,7 +4,8 @@ use super::{Judged, rule};
 use crate::mounting::facts::{Fact, Facts, is_blank, of};
 use crate::tables::{flanges, laws};
 use crate::units::Length;
-use crate::wheel::flange::{Demands, Ready, Table, ratio};
+use crate::wheel::demands::{Demands, Ready, Table};
+use crate::wheel::flange::ratio;
 use crate::wheel::{Fastening, MachineKind, Shape};
 
 /// Whether shape or fastening is asked for and blank, so that no rule of
@@ -154,25 +155,25 @@ rule! {
             if let Some(answer) = tabled(demands, It::NoRow.bare()) {
                 return answer;
             }
-            let found = flange.diameter.0;
+            let (found, least) = (flange.diameter.0, demands.diameter);
+            let small = found < least;
             if let Some(missing) = missing([found]) {
-                return missing;
+                missing
+            } else if small & demands.table_is(Table::O6) {
+                It::BelowO6.with(found, least)
+            } else if small & demands.table_is(Table::O8) {
+                It::BelowO8.with(found, least)
+            } else if small & demands.table_is(Table::O4) {
+                It::BelowO4.with(found, least)
+            } else if small {
+                It::BelowAdaptor.with(found, least)
+            } else if found < demands.next {
+                It::BelowNext.with(found, demands.next)
+            } else if least.is_nan() {
+                It::NoRow.bare()
+            } else {
+                It::Enough.with(found, least)
             }
-            if found < demands.diameter {
-                return if demands.table_is(Table::O4) {
-                    It::BelowO4.with(found, demands.diameter)
-                } else if demands.table_is(Table::O8) {
-                    It::BelowO8.with(found, demands.diameter)
-                } else if demands.table_is(Table::O6) {
-                    It::BelowO6.with(found, demands.diameter)
-                } else {
-                    It::BelowAdaptor.with(found, demands.diameter)
-                };
-            }
-            if found < demands.next {
-                return It::BelowNext.with(found, demands.next);
-            }
-            if demands.diameter.is_nan() { It::NoRow.bare() } else { It::Enough.with(found, demands.diameter) }
         })
     }
 }

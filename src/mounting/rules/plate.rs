@@ -6,7 +6,8 @@ use crate::mounting::facts::is_blank;
 use crate::mounting::terms::Law;
 use crate::mounting::words::{Material, YesNo};
 use crate::tables::{flanges, laws};
-use crate::wheel::flange::{LEAST_RECESS, LEAST_UNDERCUT, RELIEF_FROM, Table};
+use crate::wheel::demands::{RELIEF_FROM, Table};
+use crate::wheel::flange::{LEAST_RECESS, LEAST_UNDERCUT};
 use crate::wheel::{Fastening, FlangeKind, Shape};
 
 rule! {
@@ -49,46 +50,37 @@ rule! {
             return CANT_TELL;
         }
         let flat = threaded | shape.is(Shape::Type27A);
-        if !flat {
-            if let Some(missing) = missing([f.wheel.diameter.0]) {
-                return missing;
-            }
-            if f.wheel.diameter.0 < RELIEF_FROM {
-                return It::SmallWheel.bare();
-            }
+        let wheel = f.wheel.diameter.0;
+        if !flat & wheel.is_nan() {
+            return if is_blank(wheel) { CANT_TELL } else { NOBODY_ASKS };
+        }
+        if !flat & (wheel < RELIEF_FROM) {
+            return It::SmallWheel.bare();
         }
         on_flanges(f, both, |flange, _| {
             let (kind, recess) = (flange.kind, flange.recess.0);
-            if flat {
-                let recessed = recess > 0.0 || kind.is(FlangeKind::Relieved);
-                // An adaptor's undercut is no flat face.
-                let known = kind.is(FlangeKind::Unrelieved) | (recess == 0.0);
-                return if recessed {
-                    It::Forbidden.bare()
-                } else if kind.blank() | is_blank(recess) {
-                    CANT_TELL
-                } else if known {
-                    It::RightlyFlat.bare()
-                } else {
-                    NOBODY_ASKS
-                };
-            }
-            if kind.is(FlangeKind::Unrelieved) {
-                return It::Flat.bare();
-            }
-            if kind.blank() {
-                return CANT_TELL;
-            }
+            let unrelieved = kind.is(FlangeKind::Unrelieved);
             let undercut = kind.is_one(FlangeKind::undercut);
-            let (found, least) =
-                if undercut { (flange.undercut.0, LEAST_UNDERCUT) } else { (recess, LEAST_RECESS) };
-            if let Some(missing) = missing([found]) {
-                return missing;
-            }
-            match (found >= least, undercut) {
-                (true, _) => It::Recessed.with(found, least),
-                (false, true) => It::Undercut.with(found, least),
-                (false, false) => It::Shallow.with(found, least),
+            let recessed = (recess > 0.0) | kind.is(FlangeKind::Relieved);
+            let least = if undercut { LEAST_UNDERCUT } else { LEAST_RECESS };
+            let found = if undercut { flange.undercut.0 } else { recess };
+            if flat & recessed {
+                It::Forbidden.bare()
+            } else if !flat & unrelieved {
+                It::Flat.bare()
+            } else if kind.blank() | (flat & is_blank(recess)) | (!flat & is_blank(found)) {
+                CANT_TELL
+            } else if flat & (unrelieved | (recess == 0.0)) {
+                // An adaptor's undercut is no flat face.
+                It::RightlyFlat.bare()
+            } else if flat | found.is_nan() {
+                NOBODY_ASKS
+            } else if found >= least {
+                It::Recessed.with(found, least)
+            } else if undercut {
+                It::Undercut.with(found, least)
+            } else {
+                It::Shallow.with(found, least)
             }
         })
     }
