@@ -117,21 +117,9 @@ rule! {
     }
     advice "Never force a wheel on. Turn the spigot down to 0.002 in (0.05 mm) under nominal at most, or have the wheel's bushing opened by its maker.";
     judge |f, t| {
-        if f.without_flanges() {
-            return It::NoSpigot.bare();
-        }
         let (hole, spigot) = tightest(f);
         let within = t.measured_within;
         let cold = hole - spigot;
-        if cold < -within {
-            return It::Binds.with(cold, within);
-        }
-        if f.wheel.fastening.blank() {
-            return CANT_TELL;
-        }
-        if let Some(missing) = missing([hole, spigot]) {
-            return missing;
-        }
         let rise = f.hub.warmer_by.or(Fact::new(0.0)).0;
         let expansion = f.hub.expansion;
         let stated = expansion.given();
@@ -146,17 +134,34 @@ rule! {
         let opens = growth(hole, wheel_rise, wheel_grows);
         let warm = (cold + opens - growth(spigot, rise, grows)).round_ties_even();
         let least = cold.min(warm);
+
+        let no_spigot = f.without_flanges();
+        let unplaced = f.wheel.fastening.blank();
+        let lacking = missing([hole, spigot]);
         let unknown_growth = (rise > 0.0) & grows.is_nan();
-        let blank = is_blank(rise) | is_blank(wheel_rise) | is_blank(wheel_grows);
-        if blank | (unknown_growth & (expansion.blank() | f.hub.material.blank())) {
+        let blank = is_blank(rise)
+            | is_blank(wheel_rise)
+            | is_blank(wheel_grows)
+            | (unknown_growth & (expansion.blank() | f.hub.material.blank()));
+        let (binds, binds_warm) = (cold < -within, warm < -within);
+        let (binds_as_stated, close) = (binds_warm & stated, least <= within);
+        if no_spigot {
+            It::NoSpigot.bare()
+        } else if binds {
+            It::Binds.with(cold, within)
+        } else if unplaced {
+            CANT_TELL
+        } else if let Some(lacking) = lacking {
+            lacking
+        } else if blank {
             CANT_TELL
         } else if unknown_growth {
             It::Grows.bare()
-        } else if (warm < -within) & stated {
+        } else if binds_as_stated {
             It::BindsWarm.with(warm, within)
-        } else if warm < -within {
+        } else if binds_warm {
             It::BindsWarmRecalled.with(warm, within)
-        } else if least <= within {
+        } else if close {
             It::Close.with(least, within)
         } else {
             It::Free.with(least, within)

@@ -148,33 +148,34 @@ rule! {
     }
     advice "Fit flanges of the diameter demanded, both alike.";
     judge |f, _t| {
-        if f.wheel.shape.is_one(Shape::cuts_off) {
-            return It::NoRow.bare();
-        }
-        on_flanges(f, both, |flange, demands| {
-            if let Some(answer) = tabled(demands, It::NoRow.bare()) {
-                return answer;
-            }
+        let cuts_off = f.wheel.shape.is_one(Shape::cuts_off);
+        let judged = on_flanges(f, both, |flange, demands| {
             let (found, least) = (flange.diameter.0, demands.diameter);
             let small = found < least;
-            if let Some(missing) = missing([found]) {
-                missing
-            } else if small & demands.table_is(Table::O6) {
+            let small_for = |table| small & demands.table_is(table);
+            let (by_o4, by_o6, by_o8) =
+                (small_for(Table::O4), small_for(Table::O6), small_for(Table::O8));
+            let (below_next, no_row) = (found < demands.next, least.is_nan());
+            let (lacking, early) = (missing([found]), tabled(demands, It::NoRow.bare()));
+            if let Some(answer) = early.or(lacking) {
+                answer
+            } else if by_o6 {
                 It::BelowO6.with(found, least)
-            } else if small & demands.table_is(Table::O8) {
+            } else if by_o8 {
                 It::BelowO8.with(found, least)
-            } else if small & demands.table_is(Table::O4) {
+            } else if by_o4 {
                 It::BelowO4.with(found, least)
             } else if small {
                 It::BelowAdaptor.with(found, least)
-            } else if found < demands.next {
+            } else if below_next {
                 It::BelowNext.with(found, demands.next)
-            } else if least.is_nan() {
+            } else if no_row {
                 It::NoRow.bare()
             } else {
                 It::Enough.with(found, least)
             }
-        })
+        });
+        if cuts_off { It::NoRow.bare() } else { judged }
     }
 }
 

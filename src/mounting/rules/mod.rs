@@ -411,8 +411,8 @@ macro_rules! rule {
                 for (row, rank) in ranks.iter_mut().enumerate() {
                     *rank = judge_rank(&block.row(row), &terms);
                 }
-                for (out, rank) in out.iter_mut().zip(ranks) {
-                    *out = crate::mounting::rules::outcome_of(rank);
+                for (out, rank) in out.iter_mut().zip(&ranks) {
+                    *out = crate::mounting::rules::outcome_of(*rank);
                 }
             }
 

@@ -42,47 +42,57 @@ rule! {
     judge |f, _t| {
         let shape = f.wheel.shape;
         let threaded = f.fastening().is_one(Fastening::threaded);
-        let held_otherwise = f.without_flanges() && !threaded;
-        if held_otherwise || shape.is_one(|shape| shape.special_flanges() || shape == Shape::Disc) {
-            return It::Other.bare();
-        }
-        if can_not_place(f) {
-            return CANT_TELL;
-        }
+        let held_otherwise = f.without_flanges() & !threaded;
+        let other = held_otherwise
+            | shape.is_one(|shape| shape.special_flanges() || shape == Shape::Disc);
+        let unplaced = can_not_place(f);
         let flat = threaded | shape.is(Shape::Type27A);
-        let wheel = f.wheel.diameter.0;
-        if !flat & wheel.is_nan() {
-            return if is_blank(wheel) { CANT_TELL } else { NOBODY_ASKS };
-        }
-        if !flat & (wheel < RELIEF_FROM) {
-            return It::SmallWheel.bare();
-        }
-        on_flanges(f, both, |flange, _| {
+        let small = !flat & (f.wheel.diameter.0 < RELIEF_FROM);
+        let size = if flat { 0.0 } else { f.wheel.diameter.0 };
+        let lacking = missing([size]);
+        let judged = on_flanges(f, both, |flange, _| {
             let (kind, recess) = (flange.kind, flange.recess.0);
             let unrelieved = kind.is(FlangeKind::Unrelieved);
             let undercut = kind.is_one(FlangeKind::undercut);
-            let recessed = (recess > 0.0) | kind.is(FlangeKind::Relieved);
             let least = if undercut { LEAST_UNDERCUT } else { LEAST_RECESS };
             let found = if undercut { flange.undercut.0 } else { recess };
-            if flat & recessed {
+            let forbidden = flat & ((recess > 0.0) | kind.is(FlangeKind::Relieved));
+            let missing_recess = !flat & unrelieved;
+            let asked_for = if flat { recess } else { found };
+            let blank = kind.blank() | is_blank(asked_for);
+            // An adaptor's undercut is no flat face.
+            let rightly_flat = flat & (unrelieved | (recess == 0.0));
+            let unasked = flat | found.is_nan();
+            let enough = found >= least;
+            if forbidden {
                 It::Forbidden.bare()
-            } else if !flat & unrelieved {
+            } else if missing_recess {
                 It::Flat.bare()
-            } else if kind.blank() | (flat & is_blank(recess)) | (!flat & is_blank(found)) {
+            } else if blank {
                 CANT_TELL
-            } else if flat & (unrelieved | (recess == 0.0)) {
-                // An adaptor's undercut is no flat face.
+            } else if rightly_flat {
                 It::RightlyFlat.bare()
-            } else if flat | found.is_nan() {
+            } else if unasked {
                 NOBODY_ASKS
-            } else if found >= least {
+            } else if enough {
                 It::Recessed.with(found, least)
             } else if undercut {
                 It::Undercut.with(found, least)
             } else {
                 It::Shallow.with(found, least)
             }
-        })
+        });
+        if other {
+            It::Other.bare()
+        } else if unplaced {
+            CANT_TELL
+        } else if let Some(lacking) = lacking {
+            lacking
+        } else if small {
+            It::SmallWheel.bare()
+        } else {
+            judged
+        }
     }
 }
 
