@@ -104,7 +104,7 @@ fn cut_to(text: &str, width: usize) -> String {
 /// Writes words in lines of [`WIDTH`], the later ones indented, without
 /// letting a stray control character reach a terminal.
 fn wrapped(out: &mut String, lead: &str, text: &str) -> std::fmt::Result {
-    let indent = lead.chars().count().min(40);
+    let indent = lead.chars().count().min(52);
     let (mut at, mut fresh) = (lead.chars().count(), true);
     let clean = |text: &str| {
         text.chars().map(|c| if c.is_control() { '\u{fffd}' } else { c }).collect::<String>()
