@@ -237,6 +237,17 @@ impl Error {
         }
     }
 
+    /// The same error with another way to put it right.
+    pub(crate) fn set_hint(&mut self, text: String) {
+        match self.0.as_mut() {
+            ErrorKind::OutOfRange { hint, .. }
+            | ErrorKind::NotAQuantity { hint, .. }
+            | ErrorKind::NoUnit { hint, .. }
+            | ErrorKind::UnknownWord { hint, .. } => *hint = text,
+            _ => {}
+        }
+    }
+
     /// The same error under the name that the caller knows the argument by.
     #[must_use]
     pub fn named(mut self, name: &str) -> Self {

@@ -75,6 +75,14 @@ fn at(place: &str, name: &str) -> usize {
         .unwrap_or_else(|| panic!("no field {place}.{name}"))
 }
 
+/// Whether a row is impossible: a hole as large as its wheel, or a flange larger.
+fn contradicts_itself(row: &Row) -> bool {
+    let wheel = row[at("wheel", "diameter")];
+    let holes = ["hole", "smallest_hole", "largest_hole"].map(|name| row[at("wheel", name)]);
+    let flanges = ["fixed_flange", "loose_flange"].map(|place| row[at(place, "diameter")]);
+    holes.iter().any(|hole| *hole >= wheel) || flanges.iter().any(|flange| *flange > wheel)
+}
+
 fn is(fact: f64, missing: f64) -> bool {
     fact.to_bits() == missing.to_bits()
 }
@@ -647,8 +655,13 @@ proptest! {
             hub.expansion by Exact::from_exact;
             nut.thread_hand by word;
         }
-        let verdict = check(&mounting, &terms).expect("values that their fields take");
-        prop_assert_eq!(verdict, columns_of(&[bare]).verdict(0, "one", &terms));
+        match check(&mounting, &terms) {
+            Ok(verdict) => prop_assert_eq!(verdict, columns_of(&[bare]).verdict(0, "one", &terms)),
+            Err(error) => {
+                prop_assert_eq!(error.code(), "bad-row");
+                prop_assert!(contradicts_itself(&bare), "{}", error);
+            }
+        }
     }
 }
 
@@ -1055,11 +1068,12 @@ mod sheets {
                 counts.passed + counts.cautioned + counts.refused + counts.unknown + counts.unreadable,
                 rack.rows.len()
             );
-            prop_assert_eq!(counts.unreadable, rack.spoiled.iter().filter(|spoiled| **spoiled).count());
+            let unreadable = |row: usize| rack.spoiled[row] || contradicts_itself(&rack.rows[row]);
+            prop_assert_eq!(counts.unreadable, in_order.iter().filter(|row| unreadable(**row)).count());
             // What the sheet says is what the same numbers say as columns.
             let direct = columns_of(&rack.rows);
             for (row, checked) in plain.rows().enumerate() {
-                let expected = (!rack.spoiled[row]).then(|| direct.verdict(row, "", &terms).worst);
+                let expected = (!unreadable(row)).then(|| direct.verdict(row, "", &terms).worst);
                 prop_assert_eq!(checked.worst, expected, "{:?}", rack.rows[row]);
             }
             let expected = outcomes(&plain);

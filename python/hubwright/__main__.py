@@ -11,7 +11,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from hubwright import HubwrightError, Law, __version__, check_file, rules, sources
-from hubwright._core import write_demo
+from hubwright._core import field_list, write_demo
 
 CLEAR, NOT_CLEAR, COULD_NOT_RUN = 0, 1, 2
 
@@ -35,8 +35,9 @@ def _check(args: argparse.Namespace) -> int:
         checked = check_file(
             args.file,
             decimal=args.decimal,
-            laws=args.laws.split(",") if args.laws else None,
-            without=args.without,
+            laws=args.laws,
+            without=[slug for slugs in args.without for slug in slugs.split(",")],
+            show=args.show,
             progress=tell,
         )
     for path in args.report:
@@ -61,7 +62,7 @@ def _demo(args: argparse.Namespace) -> int:
 
 
 def _paragraph(lead: str, text: str) -> None:
-    later = " " * (4 + len(lead))
+    later = " " * (4 + min(len(lead), 12))
     print(textwrap.fill(text, 100, initial_indent=f"    {lead}", subsequent_indent=later, break_on_hyphens=False))
 
 
@@ -91,6 +92,20 @@ def _rules(args: argparse.Namespace) -> int:
     return CLEAR
 
 
+def _headings(_args: argparse.Namespace) -> int:
+    for _, _, heading, kind, units, words, none, doc in field_list():
+        takes = f"one of: {', '.join(words)}" if words else f"{kind} [{units[0]}]" if units else kind
+        said = " 'none' is no." if kind == "yes or no" else _NONE.get(none, "")
+        _paragraph(f"{heading}: ", f"{doc} Takes {takes}.{said}")
+    print("\nA heading states its unit, like 'wheel diameter [mm]' or 'wheel diameter (in)'; a cell may carry")
+    print("its own, like '7 in'. 'both flanges ...' and 'both blotters ...' fill both places. A heading asks:")
+    print("where there is one and the cell is blank, the rules that need it can't tell.")
+    return CLEAR
+
+
+_NONE = {"zero": " 'none' is 0.", "absent": " 'none' where there is none."}
+
+
 def _sources(_args: argparse.Namespace) -> int:
     for source in sources():
         print(f"{source.key:28} {source}")
@@ -115,7 +130,14 @@ def _parser() -> argparse.ArgumentParser:
     check.add_argument("file", metavar="FILE", help="a CSV file; separator and decimal mark are found out")
     check.add_argument("--decimal", choices=["point", "comma"], help="decimal mark, where the file leaves it open")
     check.add_argument("--laws", metavar="LAW,LAW…", help=f"laws you work under: {', '.join(Law)} (us when left out)")
-    check.add_argument("--without", metavar="SLUG", action="append", help="leave a rule out; the verdicts say so")
+    check.add_argument(
+        "--without",
+        metavar="SLUG",
+        action="append",
+        default=[],
+        help="leave a rule out; may come again, or with commas; the verdicts say so",
+    )
+    check.add_argument("--show", choices=["mm", "in"], help="units of the findings (those of most headings)")
     check.add_argument(
         "--report", metavar="PATH", action="append", default=[], help="write a report too: .html or .txt"
     )
@@ -132,6 +154,9 @@ def _parser() -> argparse.ArgumentParser:
     listing = commands.add_parser("rules", help="list the rules, or print the manual of one")
     listing.add_argument("slug", metavar="SLUG", nargs="?", help="a rule")
     listing.set_defaults(run=_rules)
+
+    known = commands.add_parser("headings", help="list the headings a rack can have, with units and words")
+    known.set_defaults(run=_headings)
 
     cited = commands.add_parser("sources", help="list the sources cited, and how each was obtained")
     cited.set_defaults(run=_sources)

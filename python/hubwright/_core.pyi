@@ -2,9 +2,8 @@
 Compiled part of hubwright.
 """
 
-from _typeshed import SupportsGetItem
 from datetime import date
-from hubwright._typing import QuantityLike, Scalar
+from hubwright._typing import Names, QuantityLike, Scalar
 from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Material, Outcome, Rotation, Shape, ThreadHand
 from os import PathLike
 from pathlib import Path
@@ -959,7 +958,10 @@ class Verdict:
         """
     def finding(self, /, slug: str) -> Finding | None:
         """
-        The finding of one rule; None when there is no such rule or it was left out.
+        The finding of one rule; None when it was left out.
+
+        Raises:
+            TextError: There is no such rule.
         """
     @property
     def findings(self, /) -> list[Finding]:
@@ -1170,14 +1172,15 @@ def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityL
         64.0 millimeter
     """
 
-def check(mounting: Mounting, *, laws: SupportsGetItem[int, str] | None = None, without: SupportsGetItem[int, str] | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None) -> Verdict:
+def check(mounting: Mounting, *, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None) -> Verdict:
     """
     Judges a mounting by every rule.
 
     Args:
         mounting: One wheel on one hub on one spindle.
-        laws: Laws you work under: `us` (when none is given), `us-mi`, `us-wa`, `us-ca`, `jp`.
-        without: Slugs of rules to leave out; the verdict says so.
+        laws: Laws you work under, a list or one text with commas: `us` (when none is given), `us-mi`,
+            `us-wa`, `us-ca`, `jp`.
+        without: Slugs of rules to leave out, likewise; the verdict says so.
         today: The date that use-before dates are compared with; the computer's when left out.
         flange_tolerance: How much two flanges may differ; 0.5 mm (common practice) when left out.
         measured_within: How well hole and spigot are measured; 0.005 mm (common practice) when left out.
@@ -1198,7 +1201,7 @@ def check(mounting: Mounting, *, laws: SupportsGetItem[int, str] | None = None, 
         'the spindle can turn 3400 rpm, the wheel is marked 2850 rpm'
     """
 
-def check_file(path: str | PathLike[str], *, decimal: str | None = None, laws: SupportsGetItem[int, str] | None = None, without: SupportsGetItem[int, str] | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
+def check_file(path: str | PathLike[str], *, decimal: str | None = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
     """
     Checks a rack kept in a CSV file.
 
@@ -1231,7 +1234,7 @@ def check_file(path: str | PathLike[str], *, decimal: str | None = None, laws: S
         hint: check the path and that the file is a table saved as CSV
     """
 
-def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: SupportsGetItem[int, str] | None = None, without: SupportsGetItem[int, str] | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
+def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
     """
     Checks a rack held in a table.
 

@@ -6,4 +6,5 @@ if TYPE_CHECKING:
     import pint
 
     Scalar: TypeAlias = pint.Quantity[Any]
+    Names: TypeAlias = str | list[str]
     QuantityLike: TypeAlias = str | pint.Quantity[Any]

@@ -27,9 +27,12 @@ pub fn terms_lines(terms: &Terms) -> Vec<String> {
     let laws: Vec<_> = terms.laws().map(Words::word).collect();
     let laws = if laws.is_empty() { "none named".to_owned() } else { laws.join(", ") };
     let mut lines = vec![format!("Judged under the laws: {laws}. {NOT_COVERED}")];
-    let left_out: Vec<_> = terms.left_out().map(|rule| rule.slug).collect();
-    if !left_out.is_empty() {
-        lines.push(format!("LEFT OUT at your word: {}.", left_out.join(", ")));
-    }
+    lines.extend(left_out_line(terms));
     lines
+}
+
+/// The rules left out at the user's word, when there are any.
+pub fn left_out_line(terms: &Terms) -> Option<String> {
+    let left_out: Vec<_> = terms.left_out().map(|rule| rule.slug).collect();
+    (!left_out.is_empty()).then(|| format!("LEFT OUT at your word: {}.", left_out.join(", ")))
 }

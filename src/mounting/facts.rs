@@ -6,13 +6,15 @@
 //! them holds.
 
 use std::marker::PhantomData;
+use std::sync::LazyLock;
 
-use super::fields::{COUNT, with_parts};
+use super::fields::{COUNT, FIELDS, Field, with_parts};
 use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
+use crate::error::{Error, ErrorKind};
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
-    Words,
+    Angle, AngularVelocity, Date, Length, Shop, TemperatureCoefficient, TemperatureInterval,
+    Velocity, Words,
 };
 use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};
 use crate::wheel::flange::has_table;
@@ -182,6 +184,50 @@ macro_rules! define_facts {
     };
 }
 with_parts!(define_facts);
+
+/// What contradicts itself in a row of numbers: a hole as large as its wheel, or
+/// a flange larger than it. Such a row was mistyped, and any verdict on it would
+/// be about another mounting.
+///
+/// # Errors
+///
+/// [`ErrorKind::BadRow`] with the two sizes.
+pub(crate) fn contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
+    static PLACES: LazyLock<[usize; 6]> = LazyLock::new(|| {
+        [
+            ("wheel", "diameter"),
+            ("wheel", "hole"),
+            ("wheel", "smallest_hole"),
+            ("wheel", "largest_hole"),
+            ("fixed_flange", "diameter"),
+            ("loose_flange", "diameter"),
+        ]
+        .map(|(place, name)| {
+            let is = |field: &Field| field.place == place && field.name == name;
+            FIELDS.iter().position(is).unwrap_or(usize::MAX)
+        })
+    });
+    let [wheel_at, parts @ ..] = &*PLACES;
+    let wheel = number(*wheel_at);
+    for part in parts {
+        let size = number(*part);
+        let (hole, field) = (FIELDS[*part].place == "wheel", &FIELDS[*part]);
+        if size > wheel || (hole && size == wheel) {
+            let show = |size| field.show(size, Shop::Metric);
+            return Err(ErrorKind::BadRow {
+                why: format!(
+                    "has a {} of {} on a wheel of {}",
+                    field.heading(),
+                    show(size),
+                    show(wheel)
+                ),
+                hint: "measure both again; one of the two is mistyped, or its unit is".into(),
+            }
+            .into());
+        }
+    }
+    Ok(())
+}
 
 impl Facts {
     /// From one number a field; fields beyond the end of `numbers` are not asked.

@@ -251,9 +251,27 @@ impl Field {
         if absent_word && (self.sort.read)(text, unit, decimal).is_err() {
             return Ok(super::facts::NOT_ASKED);
         }
-        let fact =
-            (self.sort.read)(text, unit, decimal).map_err(|error| error.named(&self.heading()))?;
+        let fact = (self.sort.read)(text, unit, decimal)
+            .map_err(|error| self.explained(error, text, unit).named(&self.heading()))?;
         self.admit(fact).map_err(|error| error.named(&self.heading()))
+    }
+
+    /// An error of a cell with a hint that knows the sheet.
+    fn explained(&self, mut error: Error, text: &str, unit: Option<&str>) -> Error {
+        let none = text.trim().eq_ignore_ascii_case("none");
+        let advice = match error.kind() {
+            _ if none => {
+                format!("a mounting always has a {}: give it, or leave it blank", self.heading())
+            }
+            ErrorKind::NoUnit { .. } if unit.is_none() => format!(
+                "state the unit in the heading, like \"{} [{}]\", or in the cell",
+                self.heading(),
+                (self.sort.units)().first().unwrap_or(&"")
+            ),
+            _ => return error,
+        };
+        error.set_hint(advice);
+        error
     }
 
     /// Passes a value that the field takes.

@@ -113,6 +113,8 @@ macro_rules! define_parts {
                     let argument = error.argument().map(|name| format!("{}.{name}", stringify!($place)));
                     match argument { Some(argument) => error.named(&argument), None => error }
                 })?;)+
+                let number = |at: usize| facts.get(at).copied().unwrap_or(NOT_ASKED);
+                super::facts::contradiction(number)?;
                 Ok(Facts::of(&facts))
             }
         }

@@ -3,9 +3,9 @@
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
-    Angle, AngularVelocity, Date, Decimal, Exact, Kind, Length, Shop, TemperatureCoefficient,
-    TemperatureInterval, Velocity, Words, degree, figure, foot_per_minute, inches, kelvin,
-    millimetres, number, per_kelvin, read,
+    Angle, AngularVelocity, Date, Decimal, Exact, FRACTION, Kind, Length, Shop,
+    TemperatureCoefficient, TemperatureInterval, Velocity, Words, degree, figure, foot_per_minute,
+    inches, kelvin, millimetres, number, per_kelvin, read, takes_fractions,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -87,19 +87,25 @@ fn read_quantity<K: Kind + Exact>(
     decimal: Decimal,
 ) -> Result<f64, Error> {
     let Some(unit) = unit.and_then(K::spelling) else { return read::<K>(text).map(Exact::exact) };
-    match number(text, decimal) {
+    let fraction = text.contains('/') && !takes_fractions(unit.text);
+    let value = if fraction { Err(FRACTION) } else { number(text, decimal) };
+    match value {
         Ok(value) => Ok((unit.build)(value).exact()),
         // A cell that carries a unit of its own says what it means.
         Err(why) => read::<K>(text).map(Exact::exact).map_err(|_| {
+            let mark = match decimal {
+                Decimal::Point => "point",
+                Decimal::Comma => "comma",
+            };
             ErrorKind::NotAQuantity {
                 argument: "value".into(),
                 text: cut(text),
                 kind: K::NAME,
                 why,
-                hint: match decimal {
-                    Decimal::Point => format!("write a number with a point, in {}", unit.text),
-                    Decimal::Comma => format!("write a number with a comma, in {}", unit.text),
-                },
+                hint: format!(
+                    "write a number with a {mark}; the column's unit is \"{}\"",
+                    unit.text
+                ),
             }
             .into()
         }),

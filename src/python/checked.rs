@@ -12,9 +12,9 @@ use super::arrow::{self, ArrowTable};
 use super::dicts::{from_dicts, table_error};
 use super::quantity::Q;
 use super::verdict::{Asked, Verdict, outcome_member};
-use super::words::W;
+use super::words::{Laws, Slugs};
 use crate::error::{Error, ErrorKind, cut};
-use crate::mounting::{self, Law, Outcome, RULES};
+use crate::mounting::{self, Outcome, RULES};
 use crate::sheet::batch::{self, Row as SheetRow};
 use crate::sheet::intake::{Cell, Intake};
 use crate::sheet::{self, Options, demo, report};
@@ -322,8 +322,8 @@ pub fn check_file(
     py: Python<'_>,
     path: PathBuf,
     decimal: Option<&str>,
-    laws: Option<Vec<W<Law>>>,
-    without: Option<Vec<String>>,
+    laws: Option<Laws>,
+    without: Option<Slugs>,
     today: Option<&Bound<'_, PyAny>>,
     flange_tolerance: Option<Q<Length>>,
     measured_within: Option<Q<Length>>,
@@ -392,8 +392,8 @@ pub fn check_rows(
     py: Python<'_>,
     table: &Bound<'_, PyAny>,
     units: Option<&Bound<'_, PyDict>>,
-    laws: Option<Vec<W<Law>>>,
-    without: Option<Vec<String>>,
+    laws: Option<Laws>,
+    without: Option<Slugs>,
     today: Option<&Bound<'_, PyAny>>,
     flange_tolerance: Option<Q<Length>>,
     measured_within: Option<Q<Length>>,

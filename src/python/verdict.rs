@@ -5,10 +5,10 @@ use pyo3::types::PyDate;
 
 use super::parts::{FieldCrossing, Mounting};
 use super::quantity::{Out, Q};
-use super::words::{W, WordOut, member};
+use super::words::{Laws, Slugs, WordOut, member};
 use crate::error::Error;
 use crate::mounting::verdict::Figure;
-use crate::mounting::{self, Law, Outcome, RULES, Terms};
+use crate::mounting::{self, Outcome, RULES, Terms};
 use crate::source;
 use crate::tables::{flanges, laws};
 use crate::units::{Date, Length, Shop, Words};
@@ -298,9 +298,22 @@ impl Verdict {
         self.0.headline()
     }
 
-    /// The finding of one rule; None when there is no such rule or it was left out.
-    fn finding(&self, slug: &str) -> Option<Finding> {
-        self.0.findings.iter().find(|finding| finding.rule.slug == slug).cloned().map(Finding)
+    /// The finding of one rule; None when it was left out.
+    ///
+    /// Raises:
+    ///     TextError: There is no such rule.
+    fn finding(&self, slug: &str) -> PyResult<Option<Finding>> {
+        if mounting::find_rule(slug).is_none() {
+            let slugs: Vec<_> = RULES.iter().map(|rule| rule.slug).collect();
+            return Err(Error::from(crate::error::ErrorKind::UnknownWord {
+                argument: "slug".into(),
+                text: crate::error::cut(slug),
+                allowed: slugs.join(", "),
+                hint: "give the slug of a rule as `hubwright.rules()` lists it".into(),
+            })
+            .into());
+        }
+        Ok(self.0.findings.iter().find(|finding| finding.rule.slug == slug).cloned().map(Finding))
     }
 
     fn __bool__(&self) -> PyResult<bool> {
@@ -324,8 +337,8 @@ impl Verdict {
 
 /// Terms from keyword arguments.
 pub(super) struct Asked<'a, 'py> {
-    pub laws: Option<Vec<W<Law>>>,
-    pub without: Option<Vec<String>>,
+    pub laws: Option<Laws>,
+    pub without: Option<Slugs>,
     pub today: Option<&'a Bound<'py, PyAny>>,
     pub flange_tolerance: Option<Q<Length>>,
     pub measured_within: Option<Q<Length>>,
@@ -336,9 +349,7 @@ impl Asked<'_, '_> {
     /// The terms, with today's date where none was given, and the units to show.
     pub(super) fn terms(self, py: Python<'_>) -> PyResult<(Terms, Option<Shop>)> {
         let mut terms = Terms::default();
-        if let Some(laws) = self.laws {
-            let laws: Vec<Law> =
-                laws.into_iter().map(|law| law.named("laws")).collect::<Result<_, _>>()?;
+        if let Some(Laws(laws)) = self.laws {
             terms = terms.with_laws(&laws);
         }
         let today = match self.today {
@@ -353,7 +364,7 @@ impl Asked<'_, '_> {
         if let Some(within) = self.measured_within {
             terms = terms.with_measured_within(within.named("measured_within")?)?;
         }
-        for slug in self.without.unwrap_or_default() {
+        for slug in self.without.map_or_else(Vec::new, |Slugs(slugs)| slugs) {
             terms = terms.without(&slug)?;
         }
         let shop = match self.show {
@@ -378,8 +389,9 @@ impl Asked<'_, '_> {
 ///
 /// Args:
 ///     mounting: One wheel on one hub on one spindle.
-///     laws: Laws you work under: `us` (when none is given), `us-mi`, `us-wa`, `us-ca`, `jp`.
-///     without: Slugs of rules to leave out; the verdict says so.
+///     laws: Laws you work under, a list or one text with commas: `us` (when none is given), `us-mi`,
+///         `us-wa`, `us-ca`, `jp`.
+///     without: Slugs of rules to leave out, likewise; the verdict says so.
 ///     today: The date that use-before dates are compared with; the computer's when left out.
 ///     flange_tolerance: How much two flanges may differ; 0.5 mm (common practice) when left out.
 ///     measured_within: How well hole and spigot are measured; 0.005 mm (common practice) when left out.
@@ -404,8 +416,8 @@ impl Asked<'_, '_> {
 pub fn check(
     py: Python<'_>,
     mounting: &Mounting,
-    laws: Option<Vec<W<Law>>>,
-    without: Option<Vec<String>>,
+    laws: Option<Laws>,
+    without: Option<Slugs>,
     today: Option<&Bound<'_, PyAny>>,
     flange_tolerance: Option<Q<Length>>,
     measured_within: Option<Q<Length>>,

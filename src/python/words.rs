@@ -110,3 +110,50 @@ impl<'py, K: Named> IntoPyObject<'py> for WordOut<K> {
         member(py, self.0)
     }
 }
+
+/// Laws: a list of words, or one text with commas as on the command line.
+pub(super) struct Laws(pub Vec<Law>);
+
+impl<'py> FromPyObject<'_, 'py> for Laws {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: PyStaticExpr = type_hint_identifier!("hubwright._typing", "Names");
+
+    fn extract(object: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        let laws: Vec<Law> = names(&object, "laws")?
+            .iter()
+            .map(|name| Law::read_word(name).map_err(|error| error.named("laws")))
+            .collect::<Result<_, _>>()?;
+        Ok(Self(laws))
+    }
+}
+
+/// Slugs of rules, likewise.
+pub(super) struct Slugs(pub Vec<String>);
+
+impl<'py> FromPyObject<'_, 'py> for Slugs {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: PyStaticExpr = type_hint_identifier!("hubwright._typing", "Names");
+
+    fn extract(object: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        Ok(Self(names(&object, "without")?))
+    }
+}
+
+fn names(object: &Bound<'_, PyAny>, argument: &str) -> Result<Vec<String>, Error> {
+    if let Ok(text) = object.extract::<String>() {
+        return Ok(text.split(',').map(|name| name.trim().to_owned()).collect());
+    }
+    object.extract::<Vec<String>>().map_err(|_| {
+        let given =
+            object.repr().map_or_else(|_| "an object".to_owned(), |repr| cut(&repr.to_string()));
+        ErrorKind::UnknownWord {
+            argument: argument.into(),
+            text: given,
+            allowed: "a list of names, or one text with commas".into(),
+            hint: format!("give {argument}=[\"...\"]"),
+        }
+        .into()
+    })
+}

@@ -28,10 +28,7 @@ pub enum Column {
         unit: Option<String>,
     },
     /// Nothing that hubwright knows.
-    Unknown {
-        /// The known heading most like it, when one is like it.
-        nearest: Option<String>,
-    },
+    Unknown,
 }
 
 /// Reads a heading such as `wheel diameter [mm]`, `Outer flange dia (in)` or
@@ -64,7 +61,7 @@ pub fn read(heading: &str) -> Result<Column, Error> {
         (Some(fields), _) => (fields, unit),
         // `max rpm` is a name that holds its unit.
         (None, Some(fields)) => (fields, unit),
-        (None, None) => return Ok(Column::Unknown { nearest: nearest(words) }),
+        (None, None) => return Ok(Column::Unknown),
     };
     let field = &FIELDS[fields[0]];
     let units = (field.sort.units)();
@@ -149,13 +146,52 @@ fn own_words(field: &Field) -> impl Iterator<Item = &&'static str> {
     std::iter::once(&field.words).chain(field.also)
 }
 
-/// The known heading most like some words, when it is like them at all.
-fn nearest(words: &str) -> Option<String> {
-    let words = words.to_lowercase();
-    let likeness = |field: &Field| strsim::jaro_winkler(&words, &field.heading());
-    let best = FIELDS.iter().map(|field| (likeness(field), field));
-    let (score, field) = best.max_by(|a, b| a.0.total_cmp(&b.0))?;
-    (score > 0.8).then(|| field.heading())
+/// From which likeness on a heading is taken for a known one with a slip in it.
+const SLIP: f64 = 0.84;
+/// From which likeness on a heading is worth naming.
+const LIKE: f64 = 0.7;
+
+/// What an unknown heading may mean.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Guess {
+    /// The known heading most like it, when one is like it.
+    pub nearest: Option<String>,
+    /// Fields that it asks for all the same: it is a known heading but for a slip.
+    pub asks: Vec<usize>,
+}
+
+/// Guesses what an unknown heading means.
+///
+/// # Example
+///
+/// ```
+/// use hubwright::sheet::heading::guess;
+///
+/// let guess = guess("gaurd exposure [deg]");
+/// assert_eq!(guess.nearest.as_deref(), Some("machine guard exposure"));
+/// assert_eq!(guess.asks.len(), 1);
+/// ```
+pub fn guess(heading: &str) -> Guess {
+    let words = plain(split_unit(heading.trim()).0);
+    let length = words.chars().count() as f64;
+    let alike = |known: &str| {
+        let known_length = known.chars().count() as f64;
+        // Lengths alone can rule a likeness out, and much faster.
+        if (length - known_length).abs() > (1.0 - LIKE) * length.max(known_length) {
+            return 0.0;
+        }
+        strsim::normalized_damerau_levenshtein(&words, known)
+    };
+    let best = KNOWN.iter().map(|(known, fields)| (alike(known), fields));
+    // Ties go to the field that comes first, so that every run says the same.
+    let best = best.max_by(|a, b| a.0.total_cmp(&b.0).then(b.1.cmp(a.1)));
+    match best {
+        Some((score, fields)) if score >= LIKE => Guess {
+            nearest: Some(FIELDS[fields[0]].heading()),
+            asks: if score >= SLIP { fields.clone() } else { Vec::new() },
+        },
+        _ => Guess::default(),
+    }
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use super::heading::{self, Column};
 use crate::error::{Error, ErrorKind, cut};
-use crate::mounting::facts::{BLANK, NOT_ASKED};
+use crate::mounting::facts::{BLANK, NOT_ASKED, contradiction};
 use crate::mounting::{Columns, FIELDS, Field};
 use crate::units::{Decimal, Shop, figure};
 
@@ -55,6 +55,8 @@ pub(crate) struct Taken {
 #[derive(Debug)]
 pub struct Intake {
     plan: Vec<Column>,
+    /// Fields that a misspelt heading asks for: blank in every row.
+    misspelt: Vec<usize>,
     headings: Vec<String>,
     decimal: Decimal,
     /// Whether nothing showed what separates whole from broken parts.
@@ -102,7 +104,7 @@ impl Intake {
             }
         }
         let mut plan = Vec::with_capacity(headings.len());
-        let mut unread = Vec::new();
+        let (mut unread, mut misspelt) = (Vec::new(), Vec::new());
         for (at, heading) in headings.iter().enumerate() {
             let given =
                 units.iter().find(|(name, _)| name == heading).map(|(_, unit)| unit.as_str());
@@ -130,10 +132,10 @@ impl Intake {
                 }
                 .into());
             }
-            if let Column::Unknown { nearest } = &column
-                && !heading.trim().is_empty()
-            {
-                unread.push((cut(heading.trim()), nearest.clone()));
+            if column == Column::Unknown && !heading.trim().is_empty() {
+                let guess = heading::guess(heading);
+                unread.push((cut(heading.trim()), guess.nearest));
+                misspelt.extend(guess.asks);
             }
             plan.push(column);
         }
@@ -145,7 +147,18 @@ impl Intake {
             }
             .into());
         }
+        // A heading that is nearly a known one asks for that datum, and nobody
+        // can read its cells: they count as blank.
+        let read = |field: &usize| {
+            plan.iter().any(
+                |column| matches!(column, Column::Datum { fields, .. } if fields.contains(field)),
+            )
+        };
+        misspelt.retain(|field| !read(field));
+        misspelt.sort_unstable();
+        misspelt.dedup();
         Ok(Self {
+            misspelt,
             plan,
             headings: headings.to_vec(),
             decimal,
@@ -197,6 +210,7 @@ impl Intake {
         let mut problem = None;
         let mut filled = extra;
         self.numbers.clear();
+        self.numbers.extend(self.misspelt.iter().map(|field| (*field, BLANK)));
         let mut cells = cells;
         for (column, heading) in self.plan.iter().zip(&self.headings) {
             let cell = cells.next().unwrap_or(Cell::Blank);
@@ -247,6 +261,12 @@ impl Intake {
                 "has more cells than there are headings",
                 "look for a separator inside a cell; put such a cell in quotes",
             ));
+        }
+        if problem.is_none() {
+            let numbers = &self.numbers;
+            let number =
+                |at| numbers.iter().find(|(field, _)| *field == at).map_or(NOT_ASKED, |(_, n)| *n);
+            problem = contradiction(number).err();
         }
         if problem.is_none() {
             self.columns.push(self.numbers.iter().copied());

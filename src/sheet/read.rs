@@ -9,7 +9,7 @@ use std::sync::atomic::{AtomicU64, Ordering};
 
 use super::heading::{self, Column};
 use super::intake::{Cell, Intake, MOST_CHARACTERS, MOST_COLUMNS, bad_row, may_group};
-use crate::error::{Error, ErrorKind};
+use crate::error::{Error, ErrorKind, cut};
 use crate::units::{Decimal, number};
 
 /// How much of a file is looked at to learn its dialect.
@@ -268,41 +268,43 @@ fn find_decimal(name: &str, sample: &[u8], separator: u8) -> Result<Option<Decim
         };
         headings.iter().map(holds_numbers).collect()
     });
-    let (mut points, mut commas, mut unclear) = (0_usize, 0_usize, 0_usize);
+    let (mut points, mut commas, mut unclear) = (Vec::new(), Vec::new(), Vec::new());
+    let mut row = 1;
     // Where commas are free to group thousands, points are the decimal mark; elsewhere either may.
     let points_group = separator != b',';
     for record in records {
+        row += 1;
         for (cell, _) in record.iter().zip(&measured).filter(|(_, measured)| **measured) {
             let Ok(text) = std::str::from_utf8(cell) else { continue };
             let by_point = text.contains('.') && number(text, Decimal::Point).is_ok();
             let by_comma = text.contains(',') && number(text, Decimal::Comma).is_ok();
             let thousands = may_group(text);
             match (by_point, by_comma) {
-                (true, _) if thousands && points_group => unclear += 1,
-                (true, _) => points += 1,
-                (_, true) if thousands => unclear += 1,
-                (_, true) => commas += 1,
+                (true, _) if thousands && points_group => unclear.push((row, cut(text.trim()))),
+                (true, _) => points.push((row, cut(text.trim()))),
+                (_, true) if thousands => unclear.push((row, cut(text.trim()))),
+                (_, true) => commas.push((row, cut(text.trim()))),
                 _ => {}
             }
         }
     }
-    let unsettled = |why: &str| -> Error {
+    let unsettled = |why: String| -> Error {
         ErrorKind::BadTable {
             name: name.into(),
-            why: why.into(),
+            why,
             hint: "say which it is: --decimal point or --decimal comma".into(),
         }
         .into()
     };
-    match (points, commas, unclear) {
-        (1.., 1.., _) => {
-            Err(unsettled("has numbers with a decimal point and others with a decimal comma"))
-        }
-        (0, 0, 1..) => Err(unsettled(
-            "has numbers like 1,250 or 1.250 that could be a thousand and more or one and a bit",
-        )),
-        (0, 1.., _) => Ok(Some(Decimal::Comma)),
-        (1.., 0, _) => Ok(Some(Decimal::Point)),
-        (0, 0, 0) => Ok(None),
+    match (points.first(), commas.first(), unclear.first()) {
+        (Some((row, point)), Some((other, comma)), _) => Err(unsettled(format!(
+            "has numbers with a decimal point ({point:?} in row {row}) and others with a decimal comma ({comma:?} in row {other})"
+        ))),
+        (None, None, Some((row, text))) => Err(unsettled(format!(
+            "has {text:?} in row {row}, which could be a thousand and more or one and a bit"
+        ))),
+        (None, Some(_), _) => Ok(Some(Decimal::Comma)),
+        (Some(_), None, _) => Ok(Some(Decimal::Point)),
+        (None, None, None) => Ok(None),
     }
 }

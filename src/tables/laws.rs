@@ -31,7 +31,7 @@ clauses! {
     /// Thickness of flanges, by their tables.
     FLANGE_TABLES = "29cfr1910.215-tables", "29 CFR 1910.215", "Tables O-4, O-6 and O-8", Reprint;
     /// Adaptor flanges; for which wheels the two tables are meant is recalled.
-    ADAPTOR_TABLES = "29cfr1910.215-o5-o7", "29 CFR 1910.215", "Tables O-5 and O-7", Memory;
+    ADAPTOR_TABLES = "29cfr1910.215-o5-o7", "29 CFR 1910.215", "Tables O-5 and O-7, and for which wheels they are meant", Memory;
     /// Blotters, and what needs none.
     BLOTTERS = "29cfr1910.215-c6", "29 CFR 1910.215", "(c)(6)", Reprint;
     /// The driving flange runs true.

@@ -12,6 +12,7 @@ mod words;
 pub use date::Date;
 pub use exact::{Exact, Nanometres};
 pub use read::{Decimal, Kind, Spelling, number, read};
+pub(crate) use read::{FRACTION, takes_fractions};
 pub use show::{Shop, figure, inches, millimetres};
 pub use words::Words;
 #[cfg(feature = "sheets")]

@@ -208,6 +208,41 @@ def test_a_number_without_a_unit_spoils_its_row_only() -> None:
     assert "state the unit in the heading" in rack.problems[0].message
 
 
+def test_a_row_that_contradicts_itself_is_unreadable() -> None:
+    # A diameter of 20 instead of 200 mm would hide an over-speed at the rim.
+    rack = hw.check_rows([{"wheel diameter [mm]": 20, "wheel hole [mm]": 31.78}, {"wheel diameter [mm]": 200, "wheel hole [mm]": 31.78}])
+    assert [row.worst is None for row in rack] == [True, False]
+    assert "has a wheel hole of 31.78 mm on a wheel of 20 mm" in rack.problems[0].message
+    with pytest.raises(hw.TableError, match="fixed flange diameter of 80 mm on a wheel of 20 mm"):
+        hw.check(hw.Mounting(wheel=hw.Wheel(diameter="20 mm"), fixed_flange=hw.Flange(diameter="80 mm")))
+
+
+def test_a_heading_with_a_slip_in_it_asks_and_its_cells_count_as_blank() -> None:
+    row = {"spindle greatest speed [rpm]": 2850, "wheel marked speed [rpm]": 3340, "wheel markd rimspeed [m/s]": 20}
+    rack = hw.check_rows([row])
+    assert rack[0].verdict is not None
+    finding = rack[0].verdict.finding("over-speed")
+    assert finding is not None and finding.outcome == "unknown"
+    assert finding.missing == ["wheel marked rim speed"]
+    assert dict(rack.unread) == {"wheel markd rimspeed [m/s]": "wheel marked rim speed"}
+    assert str(rack).splitlines()[1].startswith("Columns not read: wheel markd rimspeed")
+
+
+def test_fractions_are_for_inches() -> None:
+    rack = hw.check_rows([{"wheel diameter [mm]": "1-1/4"}, {"wheel diameter [mm]": "1-1/4 in"}])
+    assert [row.worst is None for row in rack] == [True, False]
+    assert "only inches and feet are written in fractions" in rack.problems[0].message
+
+
+def test_laws_and_rules_may_come_as_one_text_and_a_misspelt_rule_is_told() -> None:
+    verdict = hw.check(hw.Mounting("m", **sound()), laws="us,us-wa", without="guard-open, bushing")
+    assert (verdict.laws, verdict.left_out) == (["us", "us-wa"], ["bushing", "guard-open"])
+    with pytest.raises(hw.TextError, match="`slug` is"):
+        verdict.finding("no-such-rule")
+    with pytest.raises(hw.TextError, match="`laws` is"):
+        hw.check(hw.Mounting(), laws=3)
+
+
 @pytest.mark.parametrize(
     ("table", "says"),
     [

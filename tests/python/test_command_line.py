@@ -7,6 +7,7 @@ from pathlib import Path
 import pytest
 
 import hubwright as hw
+from hubwright._core import field_list
 from hubwright.__main__ import main
 
 
@@ -53,6 +54,20 @@ def test_the_demo_writes_its_rack_and_report(tmp_path: Path, capsys: pytest.Capt
     assert main(["demo", "--into", str(folder)]) == 0
     assert sorted(path.name for path in folder.iterdir()) == ["rack-comma.csv", "rack-inch.csv", "rack.csv", "rack.html"]
     assert str(folder) in capsys.readouterr().out
+
+
+def test_the_list_of_headings_names_every_field(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["headings"]) == 0
+    printed = capsys.readouterr().out
+    for _, _, heading, *_ in field_list():
+        assert f"{heading}: " in printed
+
+
+def test_findings_are_worded_as_shown(demo: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    main(["check", str(demo / "rack.csv"), "--show", "in", "--without", "bushing,guard-open"])
+    out = capsys.readouterr().out
+    assert "the next row asks for 3 in" in out
+    assert out.splitlines()[2] == "LEFT OUT at your word: bushing, guard-open."
 
 
 def test_lists_of_rules_and_sources(capsys: pytest.CaptureFixture[str]) -> None:

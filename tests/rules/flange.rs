@@ -319,6 +319,7 @@ fn flange_below_table() -> Table {
             row("flat flanges on a wheel under 2 in", |m| {
                 kind_of(m, FlangeKind::Unrelieved);
                 m.wheel.diameter = mm(25.4);
+                m.wheel.hole = mm(6.0);
                 flanges_of(m, mm(9.524));
             })
             .refuse(flanges::O6, BELOW)

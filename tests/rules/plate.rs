@@ -36,6 +36,11 @@ fn flange_relief() -> Table {
     const OTHER: &str = "not asked of this shape or fastening";
     let law = laws::FLANGE_RECESS;
     let flat_law = laws::FLANGE_THIRD;
+    let small = |m: &mut Mounting, wheel: f64| {
+        m.wheel.diameter = inches(wheel);
+        m.wheel.hole = mm(10.0);
+        both(m, |flange| flange.diameter = mm(20.0));
+    };
     let flat = |m: &mut Mounting| {
         both(m, |flange| {
             flange.kind = FlangeKind::Unrelieved.into();
@@ -104,14 +109,14 @@ fn flange_relief() -> Table {
         .row(
             row("a wheel under 2 in", |m| {
                 flat(m);
-                m.wheel.diameter = inches(1.999);
+                small(m, 1.999);
             })
             .aside(flanges::O6, SMALL),
         )
         .row(
             row("a wheel of 2 in", |m| {
                 flat(m);
-                m.wheel.diameter = inches(2.0);
+                small(m, 2.0);
             })
             .refuse(law, FLAT),
         )

@@ -116,6 +116,10 @@ rule! {
             "the wheel sits on no spigot";
     }
     advice "Never force a wheel on. Turn the spigot down to 0.002 in (0.05 mm) under nominal at most, or have the wheel's bushing opened by its maker.";
+    adds |f, t| {
+        let (hole, spigot) = tightest(f);
+        (hole + spigot > 0.0).then(|| format!("hole {}, spigot {}", size(hole, t), size(spigot, t)))
+    };
     judge |f, t| {
         let (hole, spigot) = tightest(f);
         let within = t.measured_within;

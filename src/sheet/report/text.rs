@@ -21,13 +21,21 @@ pub fn text(checked: &Checked) -> String {
 fn lay_out(checked: &Checked, out: &mut String) -> std::fmt::Result {
     let rows = checked.len();
     writeln!(out, "{}", summary(checked))?;
+    // What was not looked at is said before anything that was.
+    let left = unread(checked);
+    if !left.is_empty() {
+        wrapped(out, "Columns not read: ", &left.join(", "))?;
+    }
+    if let Some(line) = cautions::left_out_line(&checked.terms) {
+        wrapped(out, "", &line)?;
+    }
     writeln!(out)?;
     let order = checked.worst_first();
     let shown: Vec<Row> =
         order.iter().take(MOST_LISTED).filter_map(|row| checked.row(*row)).collect();
     let mut by_number: Vec<&Row> = shown.iter().collect();
     by_number.sort_by_key(|row| row.number);
-    let widest = shown.iter().map(|row| row.name.chars().count()).max().unwrap_or(0).min(32);
+    let widest = shown.iter().map(|row| row.name.chars().count()).max().unwrap_or(0).clamp(8, 32);
     writeln!(out, "{:>5}  {:widest$}  {:10}  because", "row", "mounting", "verdict")?;
     for row in by_number {
         let because = match &row.verdict {
@@ -56,10 +64,6 @@ fn lay_out(checked: &Checked, out: &mut String) -> std::fmt::Result {
         }
     }
     writeln!(out)?;
-    let left = unread(checked);
-    if !left.is_empty() {
-        wrapped(out, "Columns not read: ", &left.join(", "))?;
-    }
     cautions::terms_lines(&checked.terms).iter().try_for_each(|line| wrapped(out, "", line))?;
     writeln!(out, "\nBefore you start it:")?;
     cautions::BEFORE_YOU_START.iter().try_for_each(|line| wrapped(out, "  - ", line))?;
