@@ -154,7 +154,7 @@ pub enum ErrorKind {
         /// What there is too much of.
         what: String,
         /// The cap.
-        cap: usize,
+        cap: u64,
         /// How to put it right.
         hint: String,
     },

@@ -295,7 +295,7 @@ mod sheets {
     use std::path::PathBuf;
     use std::sync::atomic::{AtomicU32, Ordering};
 
-    use hubwright::sheet::{Cell, Checked, Intake, Options, check_file, report};
+    use hubwright::sheet::{Cell, Checked, Given, Intake, Options, check_file, report};
 
     use super::*;
 
@@ -357,7 +357,7 @@ mod sheets {
 
     /// An error for each code that only tables and files can cause.
     pub(super) fn samples() -> Vec<Error> {
-        let spoiled = checked([HEADINGS.as_bytes(), b"\xff,1,1\n"].concat()).expect("a table");
+        let spoiled = checked(HEADINGS.to_owned() + "a,1,1,1\n").expect("a table");
         vec![
             refused("wheel diameter [mm],wheel diameter [in]\n200,8\n"),
             spoiled.problems()[0].error.clone(),
@@ -430,12 +430,30 @@ mod sheets {
         for contents in [utf_16(b"\xff\xfe", false), utf_16(b"\xfe\xff", true)] {
             assert_told(&refused(contents), "bad-table", &["UTF-8"]);
         }
-        assert_told(&refused(utf_16(b"", false)), "bad-table", &["not a text file"]);
+        assert_told(&refused(utf_16(b"", false)), "bad-table", &["neither a text file"]);
         let nul = [HEADINGS.as_bytes(), b"a\0b,3400,2850\n"].concat();
-        assert_told(&refused(nul), "bad-table", &["not a text file"]);
-        assert_told(&refused(b"PK\x03\x04 a workbook"), "bad-table", &["CSV"]);
-        let headings = b"name,wheel di\xe4meter [mm]\na,200\n";
-        assert_told(&refused(headings), "bad-table", &["UTF-8"]);
+        assert_told(&refused(nul), "bad-table", &["neither a text file"]);
+        assert_told(
+            &refused(b"PK\x03\x04 a workbook"),
+            "bad-table",
+            &["damaged", "office program"],
+        );
+        assert_told(
+            &refused("<html><table><tr><td>wheel</td></tr>"),
+            "bad-table",
+            &["HTML", ".ods"],
+        );
+    }
+
+    #[test]
+    fn a_file_of_a_byte_a_letter_is_read_and_said_to_be() {
+        // What a European office program saves as plain CSV.
+        let contents =
+            b"name;wheel diameter [mm];recess of the fixed flange [\xb5m]\nSchl\xe4ger;200;1\n";
+        let checked = checked(contents).expect("a table");
+        assert_eq!(checked.label(0), Some((2, "Schläger")));
+        assert!(checked.notes[0].contains("Latin-1") && checked.notes[0].contains("row 2"));
+        assert_eq!(checked.unread[0].0, "recess of the fixed flange [µm]");
     }
 
     #[test]
@@ -481,8 +499,7 @@ mod sheets {
             ("negative", b"bad,-5,2850", "not above 0"),
             ("another unit", b"bad,5 mm,2850", "5 mm"),
             ("too many cells", b"bad,3000,2850,1,2", "more cells"),
-            ("not UTF-8", b"b\xe4d,3000,2850", "UTF-8"),
-            ("not UTF-8 in a number", b"bad,30\xff0,2850", "UTF-8"),
+            ("not UTF-8 in a number", b"bad,30\xff0,2850", "30ÿ0"),
             ("thousands in groups", b"bad,\"3,000\",2850.5", "comma"),
             ("a cell too long", &long, "32767"),
         ] {
@@ -515,7 +532,7 @@ mod sheets {
             let line: &[u8] = match row % 3 {
                 0 => b"fast,3400,2850\n",
                 1 => b"bad,ask Karl,2850\n",
-                _ => b"\xff\xff,3400,2850\n",
+                _ => b"long,3400,2850,1\n",
             };
             contents.extend_from_slice(line);
         }
@@ -581,15 +598,24 @@ mod sheets {
             let contents = rotational(separator, ["1,250", "2,850"]);
             assert_told(&refused(&contents), "bad-table", &["1,250", "--decimal"]);
             // Said once, it is settled: 1.25 rpm or, with a point, no number at all.
-            let decimal = |decimal| Options { decimal: Some(decimal) };
+            let decimal = |decimal| Options::default().with_decimal(decimal);
             let comma = check_with(contents.as_bytes(), &decimal(Decimal::Comma)).expect("a table");
             assert_eq!(comma.counts.unreadable, 0, "{separator:?}");
             let point = check_with(contents.as_bytes(), &decimal(Decimal::Point)).expect("a table");
             assert_eq!(point.counts.unreadable, 1, "{separator:?}");
         }
-        // Numbers of both sorts contradict each other.
-        let both = rotational(';', ["1,25", "2.85"]);
-        assert_told(&refused(both), "bad-table", &["decimal point", "decimal comma"]);
+        // Numbers of both sorts under one heading contradict each other.
+        let both = rotational(';', ["1,25", "2,85"]) + "b;1.25;2,85\n";
+        let holds = ["decimal point", "decimal comma", "row 2", "row 3", "greatest speed"];
+        assert_told(&refused(both), "bad-table", &holds);
+        // Each column may have its own mark, and the report says which has a comma.
+        let each = checked(rotational(';', ["1,25", "2.85"])).expect("a table");
+        assert_eq!(each.counts.unreadable, 0);
+        assert!(
+            each.notes[0].contains("decimal comma under: spindle greatest speed"),
+            "{:?}",
+            each.notes
+        );
         // One cell that can only be a decimal comma settles the others.
         let clear = checked(rotational(';', ["1,250", "2850,5"])).expect("a table");
         assert_eq!(clear.counts.unreadable, 0);
@@ -633,14 +659,15 @@ mod sheets {
     fn rows_of_a_program_are_held_to_the_same_words() {
         let headings = ["wheel diameter".to_owned()];
         // A bare number without a unit anywhere spoils its row.
-        let mut intake = Intake::new("table", &headings, &[], Decimal::Point).expect("a heading");
-        intake.row(1, [Cell::Number(200.0)].into_iter(), false).expect("room for rows");
+        let mut intake = Intake::new("table", &headings, Given::default()).expect("a heading");
+        intake.row(1, &[Cell::Number(200.0)]).expect("room for rows");
         let units = [("wheel diameter".to_owned(), "rpm".to_owned())];
-        let error = Intake::new("table", &headings, &units, Decimal::Point).expect_err("no length");
+        let error = Intake::new("table", &headings, Given { units: &units, mapping: &[] })
+            .expect_err("no length");
         assert_told(&error, "bad-heading", &["\"rpm\"", "length"]);
         let units = [("wheel size".to_owned(), "mm".to_owned())];
-        let error =
-            Intake::new("table", &headings, &units, Decimal::Point).expect_err("no heading");
+        let error = Intake::new("table", &headings, Given { units: &units, mapping: &[] })
+            .expect_err("no heading");
         assert_told(&error, "bad-heading", &["wheel size", "not a heading"]);
     }
 }

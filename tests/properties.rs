@@ -1059,8 +1059,8 @@ mod sheets {
             terms in arb_terms(),
         ) {
             let in_order: Vec<usize> = (0..rack.rows.len()).collect();
-            let point = Options { decimal: Some(Decimal::Point) };
-            let comma = Options { decimal: Some(Decimal::Comma) };
+            let point = Options::default().with_decimal(Decimal::Point);
+            let comma = Options::default().with_decimal(Decimal::Comma);
             let plain = checked(&rack.write(Style::Millimetres, &rack.asked, &in_order), &terms, &point);
             let counts = plain.counts;
             prop_assert_eq!(plain.len(), rack.rows.len(), "rows in and rows out");

@@ -16,8 +16,7 @@ use super::words::{Laws, Slugs};
 use crate::error::{Error, ErrorKind, cut};
 use crate::mounting::{self, Outcome, RULES};
 use crate::sheet::batch::{self, Row as SheetRow};
-use crate::sheet::intake::{Cell, Intake};
-use crate::sheet::{self, Options, demo, report};
+use crate::sheet::{self, Cell, Given, Intake, Options, demo, report};
 use crate::units::{Decimal, Length, Words};
 
 /// A row that could not be read.
@@ -139,6 +138,7 @@ impl Rows {
 ///     problems: The rows that could not be read, and why.
 ///     clear: Whether nothing is refused, unknown or unreadable.
 ///     unread: Headings that nothing reads, each with the known heading most like it.
+///     notes: How the table was read: which sheet, hidden rows, decimal commas.
 #[pyclass(frozen, module = "hubwright._core")]
 pub struct Checked(batch::Checked);
 
@@ -173,6 +173,12 @@ impl Checked {
     #[getter]
     fn unread(&self) -> Vec<(String, Option<String>)> {
         self.0.unread.clone()
+    }
+
+    /// How the table was read: which sheet, hidden rows, decimal commas.
+    #[getter]
+    fn notes(&self) -> Vec<String> {
+        self.0.notes.clone()
     }
 
     fn __len__(&self) -> usize {
@@ -261,6 +267,12 @@ impl Checked {
     }
 }
 
+/// The items of a dict of texts.
+fn pairs(dict: Option<&Bound<'_, PyDict>>) -> PyResult<Vec<(String, String)>> {
+    let Some(dict) = dict else { return Ok(Vec::new()) };
+    dict.iter().map(|(key, value)| Ok((key.extract()?, value.extract()?))).collect()
+}
+
 /// Tells `progress` the share that is done; an exception in it stops the work.
 struct Telling {
     progress: Option<Py<PyAny>>,
@@ -286,13 +298,18 @@ impl Telling {
     }
 }
 
-/// Checks a rack kept in a CSV file.
+/// Checks a rack kept in a workbook (.xlsx, .ods) or a CSV file.
 ///
-/// Separator, byte order mark and decimal mark are found out from the file.
+/// What kind of file it is, the sheet that holds mountings, the row of headings under titles,
+/// separator and decimal marks are found out from the file; `Checked.notes` says what was found.
 ///
 /// Args:
 ///     path: The file.
-///     decimal: `"point"` or `"comma"`; found out from the file when left out.
+///     sheet: Name of the sheet; the first with headings that are known when left out.
+///     mapping: Headings of the file, each with the heading of ours that it stands for, such as
+///         `{"Scheibe": "wheel diameter [mm]"}`; with `""` its column is left out.
+///     decimal: `"point"` or `"comma"` for numbers held as text; found out column by column when left out.
+///     most_megabytes: Most that a workbook may unpack to, and that is kept of any table (256).
 ///     laws: As for `check`.
 ///     without: As for `check`.
 ///     today: As for `check`.
@@ -314,14 +331,17 @@ impl Telling {
 ///     Traceback (most recent call last):
 ///     ...
 ///     hubwright.errors.FileError: "no-such-rack.csv" could not be read: No such file or directory (os error 2)
-///     hint: check the path and that the file is a table saved as CSV
+///     hint: check the path, and that it is an .xlsx, .ods or CSV file
 #[pyfunction]
-#[pyo3(signature = (path, *, decimal = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
+#[pyo3(signature = (path, *, sheet = None, mapping: "dict[str, str] | None" = None, decimal = None, most_megabytes = 256, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
 #[allow(clippy::too_many_arguments, reason = "keywords of one call")]
 pub fn check_file(
     py: Python<'_>,
     path: PathBuf,
+    sheet: Option<String>,
+    mapping: Option<&Bound<'_, PyDict>>,
     decimal: Option<&str>,
+    most_megabytes: u32,
     laws: Option<Laws>,
     without: Option<Slugs>,
     today: Option<&Bound<'_, PyAny>>,
@@ -347,10 +367,11 @@ pub fn check_file(
         }
     };
     let mut telling = Telling { progress, raised: None };
+    let mut options = Options::default();
+    (options.sheet, options.mapping, options.decimal) = (sheet, pairs(mapping)?, decimal);
+    options.most_bytes = u64::from(most_megabytes) << 20;
     let checked = py.detach(|| {
-        sheet::check_file(&path, &terms, shop, &Options { decimal }, &mut |share| {
-            telling.tell(share)
-        })
+        sheet::check_file(&path, &terms, shop, &options, &mut |share| telling.tell(share))
     });
     match (checked, telling.raised) {
         (_, Some(raised)) => Err(raised),
@@ -364,6 +385,7 @@ pub fn check_file(
 ///     table: Anything with an Arrow stream (a pandas or polars DataFrame, a pyarrow Table), or a
 ///         list of dicts. Its column names are headings such as `wheel diameter [mm]`.
 ///     units: Units of columns whose names state none, such as `{"wheel diameter": "mm"}`.
+///     mapping: As for `check_file`.
 ///     laws: As for `check`.
 ///     without: As for `check`.
 ///     today: As for `check`.
@@ -386,12 +408,13 @@ pub fn check_file(
 ///     >>> rack.counts.refused
 ///     1
 #[pyfunction]
-#[pyo3(signature = (table, *, units: "dict[str, str] | None" = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
+#[pyo3(signature = (table, *, units: "dict[str, str] | None" = None, mapping: "dict[str, str] | None" = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
 #[allow(clippy::too_many_arguments, reason = "keywords of one call")]
 pub fn check_rows(
     py: Python<'_>,
     table: &Bound<'_, PyAny>,
     units: Option<&Bound<'_, PyDict>>,
+    mapping: Option<&Bound<'_, PyDict>>,
     laws: Option<Laws>,
     without: Option<Slugs>,
     today: Option<&Bound<'_, PyAny>>,
@@ -402,13 +425,8 @@ pub fn check_rows(
 ) -> PyResult<Checked> {
     let asked = Asked { laws, without, today, flange_tolerance, measured_within, show };
     let (terms, shop) = asked.terms(py)?;
-    let units: Vec<(String, String)> = match units {
-        Some(units) => units
-            .iter()
-            .map(|(name, unit)| Ok((name.extract()?, unit.extract()?)))
-            .collect::<PyResult<_>>()?,
-        None => Vec::new(),
-    };
+    let (units, mapping) = (pairs(units)?, pairs(mapping)?);
+    let given = Given { units: &units, mapping: &mapping };
     let mut telling = Telling { progress, raised: None };
     let intake = match arrow::stream(table)? {
         Some(stream) => {
@@ -421,7 +439,7 @@ pub fn check_rows(
                 .zip(&kept)
                 .filter_map(|(name, kept)| kept.then_some(name))
                 .collect();
-            let mut intake = Intake::new("table", &names, &units, Decimal::Point)?;
+            let mut intake = Intake::new("table", &names, given)?;
             let mut number = 0;
             for batch in stream {
                 let batch = batch.map_err(|error| {
@@ -439,12 +457,12 @@ pub fn check_rows(
                         .iter()
                         .map(|column| arrow::cell(column.as_ref(), row))
                         .collect::<Result<_, _>>()?;
-                    intake.row(number, cells.into_iter(), false)?;
+                    intake.row(number, &cells)?;
                 }
             }
             intake
         }
-        None => from_dicts(table, &units)?,
+        None => from_dicts(table, given)?,
     };
     let checked = py.detach(|| {
         batch::Checked::of("table".into(), intake, &terms, shop, &mut |share| telling.tell(share))

@@ -3,10 +3,12 @@
 use std::ops::ControlFlow;
 use std::path::Path;
 
+use super::cell::Cell;
 use super::intake::{Intake, Taken};
+use super::kept::Kept;
 use super::read::{self, Options};
 use crate::error::Error;
-use crate::mounting::{Columns, Counts, Outcome, Terms, Verdict, judge_columns};
+use crate::mounting::{Columns, Counts, Facts, Outcome, Terms, Verdict, judge_columns};
 use crate::units::Shop;
 
 /// A rack of mountings, judged.
@@ -23,8 +25,11 @@ pub struct Checked {
     pub counts: Counts,
     /// Headings that nothing reads, each with the known heading most like it.
     pub unread: Vec<(String, Option<String>)>,
+    /// What is worth knowing about how the table was read: which sheet, hidden rows, decimal commas.
+    pub notes: Vec<String>,
     taken: Vec<Taken>,
     columns: Columns,
+    kept: Kept,
     /// For every row, its place among the readable ones.
     readable: Vec<Option<u32>>,
     worst: Vec<Outcome>,
@@ -64,7 +69,7 @@ impl Checked {
         each: &mut dyn FnMut(f64) -> ControlFlow<()>,
     ) -> Result<Self, Error> {
         let terms = terms.with_shop(shop.unwrap_or_else(|| intake.shop()));
-        let Intake { columns, taken, unread, .. } = intake;
+        let Intake { columns, taken, unread, notes, kept, .. } = intake;
         let all = columns.rows().max(1) as f64;
         let worst = judge_columns(&columns, &terms, None, |rows| each(rows as f64 / all))?;
         let mut counts = Counts::default();
@@ -81,7 +86,7 @@ impl Checked {
             })
             .collect();
         worst.iter().for_each(|worst| counts.add(*worst));
-        Ok(Self { name, terms, counts, unread, taken, columns, readable, worst })
+        Ok(Self { name, terms, counts, unread, notes, taken, columns, kept, readable, worst })
     }
 
     /// How many rows there are, unreadable ones included.
@@ -149,16 +154,33 @@ impl Checked {
         self.taken.iter().filter_map(problem).collect()
     }
 
+    /// The headings of the table as they came.
+    pub fn headings(&self) -> &[String] {
+        self.kept.headings()
+    }
+
+    /// The cells of a row as they came, one a heading; none beyond the last.
+    pub fn cells(&self, row: usize) -> impl Iterator<Item = Cell<'_>> {
+        self.kept.row(row)
+    }
+
+    /// The facts of a row, for drawing it; `None` when it could not be read.
+    pub(crate) fn facts(&self, row: usize) -> Option<Facts> {
+        let place = (*self.readable.get(row)?)?;
+        Some(self.columns.facts(place as usize))
+    }
+
     /// Number and name of a row, without judging it again.
     pub fn label(&self, row: usize) -> Option<(usize, &str)> {
         self.taken.get(row).map(|row| (row.number, row.name.as_str()))
     }
 }
 
-/// Checks a rack kept in a CSV file.
+/// Checks a rack kept in a file: a workbook (.xlsx, .ods) or CSV.
 ///
-/// Separator (comma, semicolon, tab), byte order mark and decimal mark are
-/// found out from the file. Without a `shop`, findings are worded in what most
+/// What it is, the sheet that holds mountings, the row of headings under
+/// titles, separator and decimal marks are found out from the file; what was
+/// found out is in [`Checked::notes`]. Without a `shop`, findings are worded in what most
 /// of its headings are written in, millimetres or inches. `each` is told the
 /// share that is done and may stop the work.
 ///
@@ -187,7 +209,7 @@ pub fn check_file(
     options: &Options,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
 ) -> Result<Checked, Error> {
-    let intake = read::csv_file(path, options, &mut |share| each(share * 0.8))?;
+    let intake = read::take(path, options, &mut |share| each(share * 0.8))?;
     let name = path
         .file_name()
         .map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned());

@@ -27,9 +27,29 @@ pub enum Column {
         /// Unit that the heading states.
         unit: Option<String>,
     },
+    /// What an earlier report added to the table; it is left behind.
+    Ours,
+    /// Left out at the user's word.
+    LeftOut,
     /// Nothing that hubwright knows.
     Unknown,
 }
+
+impl Column {
+    /// Whether two columns would fill the same field.
+    pub(crate) fn says_the_same(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::Name, Self::Name) => true,
+            (Self::Datum { fields, .. }, Self::Datum { fields: others, .. }) => {
+                fields.iter().any(|field| others.contains(field))
+            }
+            _ => false,
+        }
+    }
+}
+
+/// What reports put before the headings of the columns they add.
+pub(crate) const OURS: &str = "hubwright ";
 
 /// Reads a heading such as `wheel diameter [mm]`, `Outer flange dia (in)` or
 /// `wheel_diameter_mm`.
@@ -54,6 +74,9 @@ pub fn read(heading: &str) -> Result<Column, Error> {
     let text = heading.trim();
     if NAMES.iter().any(|name| plain(name) == plain(text)) {
         return Ok(Column::Name);
+    }
+    if text.starts_with(OURS) {
+        return Ok(Column::Ours);
     }
     let (words, unit) = split_unit(text);
     let known = |words: &str| KNOWN.get(&plain(words)).cloned();
@@ -84,6 +107,11 @@ pub fn read(heading: &str) -> Result<Column, Error> {
         Some(Ok(unit)) => Ok(Column::Datum { fields, unit: Some(unit) }),
         _ => Ok(Column::Datum { fields, unit: None }),
     }
+}
+
+/// The unit that ends a heading, whatever the heading is.
+pub(crate) fn unit_of(heading: &str) -> Option<&str> {
+    split_unit(heading.trim()).1
 }
 
 /// A heading and the unit that ends it, in brackets, in parentheses or plain.

@@ -1,10 +1,14 @@
 //! Rows in: one way for files, tables of other programs and lists of dicts.
 
+use std::collections::BTreeSet;
+
+use super::cell::Cell;
 use super::heading::{self, Column};
+use super::kept::Kept;
 use crate::error::{Error, ErrorKind, cut};
 use crate::mounting::facts::{BLANK, NOT_ASKED, contradiction};
 use crate::mounting::{Columns, FIELDS, Field};
-use crate::units::{Decimal, Shop, figure};
+use crate::units::{Decimal, Shop};
 
 /// Most columns of a table.
 pub const MOST_COLUMNS: usize = 1024;
@@ -12,33 +16,8 @@ pub const MOST_COLUMNS: usize = 1024;
 pub const MOST_ROWS: usize = 1_048_576;
 /// Most characters of a cell.
 pub const MOST_CHARACTERS: usize = 32_767;
-
-/// One cell of a table.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Cell<'a> {
-    /// Nothing.
-    Blank,
-    /// Text as typed.
-    Text(&'a str),
-    /// A number, in the unit of the heading.
-    Number(f64),
-    /// Yes or no.
-    Truth(bool),
-    /// A day, counted from 1970-01-01.
-    Day(i64),
-}
-
-impl Cell<'_> {
-    /// Whether nothing is in it; NaN is how some programs say so.
-    fn blank(&self) -> bool {
-        match self {
-            Cell::Blank => true,
-            Cell::Text(text) => text.trim().is_empty(),
-            Cell::Number(number) => number.is_nan(),
-            _ => false,
-        }
-    }
-}
+/// Most bytes of text that are kept of a table, unless an option raises it.
+pub const MOST_BYTES: u64 = 256 << 20;
 
 /// A row that was read, or why it could not be.
 #[derive(Clone, Debug)]
@@ -51,75 +30,78 @@ pub(crate) struct Taken {
     pub problem: Option<Error>,
 }
 
+/// What the caller says about headings.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Given<'a> {
+    /// Units of headings that state none.
+    pub units: &'a [(String, String)],
+    /// Headings of the table, each with the heading of ours that it stands for;
+    /// with nothing when its column is to be left out.
+    pub mapping: &'a [(String, String)],
+}
+
+/// How the numbers of one column are written.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Mark {
+    pub decimal: Decimal,
+    /// Whether nothing showed it: a number like `4,500` or `4.500` then spoils its row.
+    pub unsettled: bool,
+}
+
 /// Takes the rows of one table.
 #[derive(Debug)]
 pub struct Intake {
-    plan: Vec<Column>,
+    table: String,
+    pub(crate) plan: Vec<Column>,
     /// Fields that a misspelt heading asks for: blank in every row.
     misspelt: Vec<usize>,
-    headings: Vec<String>,
-    decimal: Decimal,
-    /// Whether nothing showed what separates whole from broken parts.
-    unsettled: bool,
+    pub(crate) headings: Vec<String>,
+    pub(crate) marks: Vec<Mark>,
+    /// Whether cells have addresses, so that one beyond the headings has shifted nothing.
+    addressed: bool,
+    /// Most bytes of text that are kept.
+    most_bytes: u64,
     pub(crate) columns: Columns,
     pub(crate) taken: Vec<Taken>,
+    pub(crate) kept: Kept,
     /// Headings that nothing reads, each with the known heading most like it.
     pub(crate) unread: Vec<(String, Option<String>)>,
+    /// What is worth knowing about how the table was read.
+    pub(crate) notes: Vec<String>,
+    /// Whether there are cells beyond the last column that a table may have.
+    pub(crate) beyond: bool,
+    /// Columns (from 0) with cells and no heading that names them.
+    nameless: BTreeSet<usize>,
     /// The numbers of one row before it is known to be sound.
     numbers: Vec<(usize, f64)>,
 }
 
 impl Intake {
-    /// For a table with these headings. `units` gives a column its unit where
-    /// the heading states none.
+    /// For a table with these headings.
     ///
     /// # Errors
     ///
     /// [`ErrorKind::TooLarge`] over 1,024 columns, [`ErrorKind::BadHeading`]
-    /// for a heading that comes twice or has a wrong unit,
-    /// [`ErrorKind::BadTable`] when no heading is known.
-    pub fn new(
-        table: &str,
-        headings: &[String],
-        units: &[(String, String)],
-        decimal: Decimal,
-    ) -> Result<Self, Error> {
+    /// for a heading that comes twice or has a wrong unit, and for a unit or a
+    /// mapping of a heading that is not there; [`ErrorKind::BadTable`] when no
+    /// heading is known.
+    pub fn new(table: &str, headings: &[String], given: Given<'_>) -> Result<Self, Error> {
         if headings.len() > MOST_COLUMNS {
             return Err(ErrorKind::TooLarge {
                 name: table.into(),
                 what: format!("{} columns", headings.len()),
-                cap: MOST_COLUMNS,
-                hint: "keep the columns that hubwright reads; it lists them with `template`".into(),
+                cap: MOST_COLUMNS as u64,
+                hint: "keep the columns that hubwright reads; `hubwright headings` lists them"
+                    .into(),
             }
             .into());
         }
-        for (heading, unit) in units {
-            if !headings.contains(heading) {
-                return Err(ErrorKind::BadHeading {
-                    heading: cut(heading),
-                    why: format!("is given the unit {unit:?} but is not a heading of the table"),
-                    hint: "name the heading exactly as the table has it".into(),
-                }
-                .into());
-            }
-        }
-        let mut plan = Vec::with_capacity(headings.len());
+        given.must_be_headings(headings)?;
+        let mut plan: Vec<Column> = Vec::with_capacity(headings.len());
         let (mut unread, mut misspelt) = (Vec::new(), Vec::new());
         for (at, heading) in headings.iter().enumerate() {
-            let given =
-                units.iter().find(|(name, _)| name == heading).map(|(_, unit)| unit.as_str());
-            let column = match given {
-                Some(unit) => heading::read(&format!("{heading} [{unit}]"))?,
-                None => heading::read(heading)?,
-            };
-            let same = |other: &Column| match (&column, other) {
-                (Column::Name, Column::Name) => true,
-                (Column::Datum { fields, .. }, Column::Datum { fields: others, .. }) => {
-                    fields.iter().any(|field| others.contains(field))
-                }
-                _ => false,
-            };
-            if let Some(first) = plan.iter().position(same) {
+            let column = given.column(heading)?;
+            if let Some(first) = plan.iter().position(|other| column.says_the_same(other)) {
                 return Err(ErrorKind::BadHeading {
                     heading: cut(heading),
                     why: format!(
@@ -128,7 +110,10 @@ impl Intake {
                         headings[first],
                         first + 1
                     ),
-                    hint: "keep one of the two columns".into(),
+                    hint: format!(
+                        "keep one of the two columns, or leave one out by mapping it to nothing: \"{}=\"",
+                        cut(heading)
+                    ),
                 }
                 .into());
             }
@@ -140,12 +125,7 @@ impl Intake {
             plan.push(column);
         }
         if !plan.iter().any(|column| matches!(column, Column::Datum { .. })) {
-            return Err(ErrorKind::BadTable {
-                name: table.into(),
-                why: "has no heading that hubwright knows in its first row".into(),
-                hint: "the first row holds headings like \"wheel diameter [mm]\" and \"spindle greatest speed [rpm]\"".into(),
-            }
-            .into());
+            return Err(no_heading(table));
         }
         // A heading that is nearly a known one asks for that datum, and nobody
         // can read its cells: they count as blank.
@@ -157,23 +137,31 @@ impl Intake {
         misspelt.retain(|field| !read(field));
         misspelt.sort_unstable();
         misspelt.dedup();
+        let kept = plan.iter().zip(headings).filter(|(column, _)| **column != Column::Ours);
+        let kept = Kept::new(kept.map(|(_, heading)| heading.trim().to_owned()).collect());
+        let point = Mark { decimal: Decimal::Point, unsettled: false };
         Ok(Self {
+            table: table.into(),
             misspelt,
+            marks: vec![point; plan.len()],
             plan,
             headings: headings.to_vec(),
-            decimal,
-            unsettled: false,
+            addressed: false,
+            most_bytes: MOST_BYTES,
             columns: Columns::new(),
             taken: Vec::new(),
+            kept,
             unread,
+            notes: Vec::new(),
+            beyond: false,
+            nameless: BTreeSet::new(),
             numbers: Vec::new(),
         })
     }
 
-    /// Makes a number like `4,500` or `4.500` spoil its row: nothing in the table showed
-    /// whether it is four thousand and a half or four and a half.
-    pub(crate) fn unsettle(&mut self) {
-        self.unsettled = true;
+    /// For a table whose cells have addresses, and with another cap on the text that is kept.
+    pub(crate) fn set(&mut self, addressed: bool, most_bytes: u64) {
+        (self.addressed, self.most_bytes) = (addressed, most_bytes);
     }
 
     /// What most lengths of the table are written in.
@@ -193,44 +181,31 @@ impl Intake {
         if 2 * inches > lengths { Shop::Inch } else { Shop::Metric }
     }
 
-    /// Takes a row; a row without any cell filled is passed over. `extra` is
-    /// whether filled cells lie beyond the last heading.
+    /// Takes a row; a row without any cell filled is passed over.
     ///
     /// # Errors
     ///
-    /// [`ErrorKind::TooLarge`] over 1,048,576 rows. What is wrong with the row
-    /// itself is kept with it and spoils nothing else.
-    pub fn row<'a>(
-        &mut self,
-        number: usize,
-        cells: impl Iterator<Item = Cell<'a>>,
-        extra: bool,
-    ) -> Result<(), Error> {
+    /// [`ErrorKind::TooLarge`] over 1,048,576 rows, or over the cap on text.
+    /// What is wrong with the row itself is kept with it and spoils nothing else.
+    pub fn row(&mut self, number: usize, cells: &[Cell<'_>]) -> Result<(), Error> {
+        if cells.iter().all(Cell::is_blank) {
+            return Ok(());
+        }
         let mut name = String::new();
         let mut problem = None;
-        let mut filled = extra;
         self.numbers.clear();
         self.numbers.extend(self.misspelt.iter().map(|field| (*field, BLANK)));
-        let mut cells = cells;
-        for (column, heading) in self.plan.iter().zip(&self.headings) {
-            let cell = cells.next().unwrap_or(Cell::Blank);
-            let blank = cell.blank();
-            filled |= !blank;
+        for (at, (column, heading)) in self.plan.iter().zip(&self.headings).enumerate() {
+            let cell = cells.get(at).copied().unwrap_or(Cell::Blank);
+            let blank = cell.is_blank();
             match column {
-                Column::Name if !blank => name = spoken(&cell),
+                Column::Name if !blank => name = cell.spoken(),
                 Column::Datum { fields, unit } => {
                     for &field in fields {
                         let fact = if blank {
                             Ok(BLANK)
-                        } else if self.unsettled
-                            && matches!(cell, Cell::Text(text) if may_group(text))
-                        {
-                            Err(bad_row(
-                                "has a number like 4,500 or 4.500 that could be thousands",
-                                "say which it is: --decimal point or --decimal comma",
-                            ))
                         } else {
-                            read_cell(&FIELDS[field], &cell, unit.as_deref(), self.decimal)
+                            read_cell(&FIELDS[field], &cell, unit.as_deref(), self.marks[at])
                         };
                         match fact {
                             Ok(fact) => self.numbers.push((field, fact)),
@@ -238,25 +213,17 @@ impl Intake {
                         }
                     }
                 }
+                Column::Unknown if !blank && heading.trim().is_empty() => {
+                    self.nameless.insert(at);
+                }
                 _ => {}
             }
         }
-        if !filled {
-            return Ok(());
-        }
-        if self.taken.len() >= MOST_ROWS {
-            return Err(ErrorKind::TooLarge {
-                name: "table".into(),
-                what: format!("more than {MOST_ROWS} rows"),
-                cap: MOST_ROWS,
-                hint: "split it into several tables".into(),
-            }
-            .into());
-        }
-        if name.is_empty() {
-            name = format!("row {number}");
-        }
-        if extra {
+        let beyond = cells.iter().enumerate().skip(self.plan.len());
+        let mut beyond = beyond.filter(|(_, cell)| !cell.is_blank()).map(|(at, _)| at);
+        if self.addressed {
+            self.nameless.extend(beyond);
+        } else if beyond.next().is_some() {
             problem = Some(bad_row(
                 "has more cells than there are headings",
                 "look for a separator inside a cell; put such a cell in quotes",
@@ -271,14 +238,164 @@ impl Intake {
         if problem.is_none() {
             self.columns.push(self.numbers.iter().copied());
         }
-        self.taken.push(Taken { number, name, problem });
+        if name.is_empty() {
+            name = format!("row {number}");
+        }
+        self.keep(Taken { number, name, problem }, cells)
+    }
+
+    /// Takes a row that can't be read, whatever its cells say.
+    pub(crate) fn spoiled(
+        &mut self,
+        number: usize,
+        cells: &[Cell<'_>],
+        error: Error,
+    ) -> Result<(), Error> {
+        let name = self.plan.iter().position(|column| *column == Column::Name);
+        let name = name.and_then(|at| cells.get(at)).map(Cell::spoken).unwrap_or_default();
+        let name = if name.is_empty() { format!("row {number}") } else { name };
+        self.keep(Taken { number, name, problem: Some(error) }, cells)
+    }
+
+    fn keep(&mut self, taken: Taken, cells: &[Cell<'_>]) -> Result<(), Error> {
+        let too_large = |what, cap, hint: &str| -> Error {
+            ErrorKind::TooLarge { name: self.table.clone(), what, cap, hint: hint.into() }.into()
+        };
+        if self.taken.len() >= MOST_ROWS {
+            return Err(too_large(
+                format!("more than {MOST_ROWS} rows"),
+                MOST_ROWS as u64,
+                "split it into several tables",
+            ));
+        }
+        let ours = |at: usize| self.plan.get(at) == Some(&Column::Ours);
+        let cells = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
+        self.kept.push(cells);
+        if self.kept.bytes() > self.most_bytes {
+            return Err(too_large(
+                "more bytes to keep".into(),
+                self.most_bytes,
+                "leave columns out, split the table, or raise the cap",
+            ));
+        }
+        self.taken.push(taken);
         Ok(())
     }
 
-    /// Takes a row that could not even be split into cells.
-    pub(crate) fn spoiled(&mut self, number: usize, error: Error) {
-        self.taken.push(Taken { number, name: format!("row {number}"), problem: Some(error) });
+    /// Says of which columns no heading tells what they hold.
+    pub(crate) fn finish(&mut self) {
+        let mut names: Vec<String> = self.nameless.iter().map(|at| letters(*at)).collect();
+        if self.beyond {
+            names.push(format!("those beyond {}", letters(MOST_COLUMNS - 1)));
+        }
+        if !names.is_empty() {
+            self.notes.push(format!(
+                "Cells without a heading were not read: column{} {}.",
+                if names.len() == 1 { "" } else { "s" },
+                some(&names)
+            ));
+        }
     }
+}
+
+/// The first few of a list, and how many more there are.
+pub(crate) fn some<T: AsRef<str>>(names: &[T]) -> String {
+    const MOST: usize = 10;
+    let shown: Vec<&str> = names.iter().take(MOST).map(AsRef::as_ref).collect();
+    let more = names.len().saturating_sub(MOST);
+    let more = if more > 0 { format!(" and {more} more") } else { String::new() };
+    format!("{}{more}", shown.join(", "))
+}
+
+/// A column as sheets name it: A for the first, AA for the twenty-seventh.
+pub(crate) fn letters(column: usize) -> String {
+    let (mut left, mut name) = (column + 1, Vec::new());
+    while left > 0 {
+        left -= 1;
+        name.push(b'A' + (left % 26) as u8);
+        left /= 26;
+    }
+    name.iter().rev().map(|letter| char::from(*letter)).collect()
+}
+
+impl Given<'_> {
+    /// Whether what is given is about headings that are there.
+    fn must_be_headings(&self, headings: &[String]) -> Result<(), Error> {
+        let there = |name: &str| headings.iter().any(|heading| heading.trim() == name.trim());
+        let units =
+            self.units.iter().map(|(name, unit)| (name, format!("is given the unit {unit:?}")));
+        let mapped =
+            self.mapping.iter().map(|(name, ours)| (name, format!("is mapped to {ours:?}")));
+        match units.chain(mapped).find(|(name, _)| !there(name)) {
+            Some((heading, what)) => Err(ErrorKind::BadHeading {
+                heading: cut(heading),
+                why: format!("{what} but is not a heading of the table"),
+                hint: "name the heading exactly as the table has it".into(),
+            }
+            .into()),
+            None => Ok(()),
+        }
+    }
+
+    /// What a heading means.
+    pub(crate) fn column(&self, heading: &str) -> Result<Column, Error> {
+        let find = |list: &[(String, String)]| {
+            let found = list.iter().find(|(name, _)| name.trim() == heading.trim());
+            found.map(|(_, means)| means.trim().to_owned())
+        };
+        let unit = find(self.units);
+        let stated = |words: &str| match &unit {
+            Some(unit) => format!("{words} [{unit}]"),
+            None => words.to_owned(),
+        };
+        let Some(ours) = find(self.mapping) else { return heading::read(&stated(heading)) };
+        if ours.is_empty() {
+            return Ok(Column::LeftOut);
+        }
+        match heading::read(&stated(&ours))? {
+            Column::Unknown => Err(ErrorKind::BadHeading {
+                heading: cut(heading),
+                why: format!("is mapped to {:?}, which hubwright does not know", cut(&ours)),
+                hint: heading::guess(&ours).nearest.map_or_else(
+                    || "`hubwright headings` lists the headings it knows".into(),
+                    |nearest| format!("did you mean {nearest:?}?"),
+                ),
+            }
+            .into()),
+            // Their heading may state the unit that ours leaves open.
+            Column::Datum { unit: None, fields } => Ok(match heading::unit_of(heading) {
+                Some(unit) => heading::read(&format!("{ours} [{unit}]"))
+                    .unwrap_or(Column::Datum { unit: None, fields }),
+                None => Column::Datum { unit: None, fields },
+            }),
+            column => Ok(column),
+        }
+    }
+}
+
+/// Said of a table in which no heading is known.
+pub(crate) const NO_HEADING: &str = "has no heading that hubwright knows";
+/// Said of a table with nothing in it.
+pub(crate) const EMPTY: &str = "is empty";
+
+/// A table in which no heading is known.
+pub(crate) fn no_heading(table: &str) -> Error {
+    ErrorKind::BadTable {
+        name: table.into(),
+        why: NO_HEADING.into(),
+        hint: "one of its first 50 rows has to hold headings like \"wheel diameter [mm]\" and \"spindle greatest speed [rpm]\"".into(),
+    }
+    .into()
+}
+
+/// A table with nothing in it.
+pub(crate) fn empty(table: &str) -> Error {
+    ErrorKind::BadTable {
+        name: table.into(),
+        why: EMPTY.into(),
+        hint: "one row holds headings, each row below it one mounting".into(),
+    }
+    .into()
 }
 
 /// Whether a number has three digits after its only mark, as thousands have when they are grouped.
@@ -299,31 +416,25 @@ pub(crate) fn bad_row(why: &str, hint: &str) -> Error {
     ErrorKind::BadRow { why: why.into(), hint: hint.into() }.into()
 }
 
-/// A cell as the text of a name.
-fn spoken(cell: &Cell<'_>) -> String {
-    match cell {
-        Cell::Blank => String::new(),
-        Cell::Text(text) => cut(text.trim()),
-        Cell::Number(number) => figure(*number, 6),
-        Cell::Truth(truth) => if *truth { "yes" } else { "no" }.into(),
-        Cell::Day(day) => crate::units::Date::from_days(*day).to_string(),
-    }
-}
-
-fn read_cell(
-    field: &Field,
-    cell: &Cell<'_>,
-    unit: Option<&str>,
-    decimal: Decimal,
-) -> Result<f64, Error> {
+fn read_cell(field: &Field, cell: &Cell<'_>, unit: Option<&str>, mark: Mark) -> Result<f64, Error> {
     let is_date = field.sort.name == "date";
     match cell {
         Cell::Blank => Ok(NOT_ASKED),
-        Cell::Text(text) if text.chars().count() > MOST_CHARACTERS => Err(bad_row(
-            &format!("has a cell of more than {MOST_CHARACTERS} characters"),
-            "shorten it",
+        Cell::Text(text) if text.len() > MOST_CHARACTERS && text.chars().count() > MOST_CHARACTERS => {
+            Err(bad_row(
+                &format!("has a cell of more than {MOST_CHARACTERS} characters"),
+                "shorten it",
+            ))
+        }
+        Cell::Text(text) if mark.unsettled && may_group(text) => Err(bad_row(
+            "has a number like 4,500 or 4.500 that could be thousands",
+            "say which it is: --decimal point or --decimal comma",
         )),
-        Cell::Text(text) => field.read(text, unit, decimal),
+        Cell::Text(text) => field.read(text, unit, mark.decimal),
+        Cell::Fault(fault) => Err(bad_row(
+            &format!("has {} under {:?}", cut(fault), field.heading()),
+            "put the value itself there, or open the file in an office program, mend the formula and save it",
+        )),
         Cell::Day(day) if is_date => field.admit(*day as f64),
         Cell::Number(number) => match unit {
             // The shortest text that reads back as this number is what was meant.
@@ -345,6 +456,12 @@ fn read_cell(
             }
             .into()),
         },
-        Cell::Truth(_) | Cell::Day(_) => field.read(&spoken(cell), unit, decimal),
+        Cell::Day(_) => field.read(&cell.spoken(), unit, mark.decimal).map_err(|mut error| {
+            error.set_hint(
+                "office programs turn what looks like a date into one, 5/16 too; make the cell a text and write it again".into(),
+            );
+            error
+        }),
+        Cell::Truth(_) => field.read(&cell.spoken(), unit, mark.decimal),
     }
 }

@@ -1,0 +1,472 @@
+//! Office Open XML workbooks (ECMA-376, part 1, SpreadsheetML), cell by cell.
+//!
+//! A row that makes no sense, such as one with a cell at no place, is spoiled
+//! and no other.
+
+use std::collections::HashMap;
+use std::ops::ControlFlow;
+
+use quick_xml::events::{BytesStart, Event};
+
+use super::package::{Package, Xml, add_reference, attribute, damaged};
+use super::strings::Strings;
+use super::{no_sheet, not_a_workbook};
+use crate::error::{Error, ErrorKind, cut};
+use crate::sheet::cell::{Cell, Held};
+use crate::sheet::intake::Intake;
+use crate::sheet::layout::{Dialect, Feed, RowSoFar};
+use crate::units::{Date, Decimal};
+
+/// Columns of the widest sheet that an office program can hold: XFD.
+const WIDEST: usize = 16_384;
+/// Rows of the longest one.
+const LONGEST: usize = 1_048_576;
+/// Most cells of a sheet.
+pub(super) const MOST_CELLS: usize = 8_000_000;
+/// Most merged areas of a sheet that are looked at.
+const MOST_MERGED: usize = 100_000;
+
+/// Cells of a workbook have addresses, and its numbers are numbers: marks matter in texts only.
+pub(super) const DIALECT: Dialect =
+    Dialect { points_group: true, assumed: Decimal::Point, addressed: true };
+
+/// A sheet as the workbook lists it.
+struct Listed {
+    name: String,
+    hidden: bool,
+    /// Its part, when it is a sheet of cells and there.
+    part: Option<String>,
+}
+
+/// What the whole workbook has for its cells.
+#[derive(Default)]
+struct Book {
+    sheets: Vec<Listed>,
+    strings: Strings,
+    /// For every style of a cell, whether it shows a number as a day.
+    days: Vec<bool>,
+    /// Whether days count from 1904.
+    from_1904: bool,
+}
+
+/// Reads the sheet asked for, or the first with headings that are known.
+pub(super) fn take(
+    mut package: Package<'_>,
+    workbook: &str,
+    each: &mut dyn FnMut(f64) -> ControlFlow<()>,
+) -> Result<Intake, Error> {
+    let name = package.source.name;
+    let book = Book::read(&mut package, workbook)?;
+    let options = package.source.options;
+    let names: Vec<&str> = book.sheets.iter().map(|sheet| sheet.name.as_str()).collect();
+    let mut order: Vec<&Listed> = match &options.sheet {
+        Some(wanted) => {
+            let found = book.sheets.iter().find(|sheet| sheet.name.trim() == wanted.trim());
+            vec![found.ok_or_else(|| no_sheet(name, wanted, &names))?]
+        }
+        None => book.sheets.iter().collect(),
+    };
+    order.sort_by_key(|sheet| sheet.hidden);
+    let mut last = None;
+    for sheet in order {
+        let Some(part) = &sheet.part else {
+            last = last.or_else(|| {
+                Some(not_a_workbook(
+                    name,
+                    &format!("has no cells in the sheet {:?}", cut(&sheet.name)),
+                    "name a sheet of cells",
+                ))
+            });
+            continue;
+        };
+        let feed = Feed::new(name, options, DIALECT);
+        match read_sheet(&mut package, part, &book, feed, each) {
+            Ok(mut intake) => {
+                let broken: Vec<&str> = book
+                    .sheets
+                    .iter()
+                    .filter(|other| other.part.is_none())
+                    .map(|other| other.name.as_str())
+                    .collect();
+                intake
+                    .notes
+                    .splice(0..0, super::sheet_notes(&sheet.name, sheet.hidden, &names, &broken));
+                return Ok(intake);
+            }
+            // Another sheet may hold the rack.
+            Err(error) if super::other_sheet_may_do(&error) => last = last.or(Some(error)),
+            Err(error) => return Err(error),
+        }
+    }
+    Err(last.unwrap_or_else(|| not_a_workbook(name, "has no sheet", "save the rack in one")))
+}
+
+impl Book {
+    fn read(package: &mut Package<'_>, workbook: &str) -> Result<Self, Error> {
+        let mut book = Self::default();
+        let relations = package.relations(workbook)?;
+        let name = package.source.name;
+        let mut xml = package.xml(workbook)?;
+        let mut buffer = Vec::new();
+        loop {
+            match next(&mut xml, &mut buffer, name)? {
+                Event::Start(tag) if tag.local_name().as_ref() == "sheet" => {
+                    let relation = attribute(&tag, "id").and_then(|id| relations.get(&id));
+                    let cells = relation.filter(|relation| relation.kind.ends_with("/worksheet"));
+                    book.sheets.push(Listed {
+                        name: attribute(&tag, "name").unwrap_or_default(),
+                        hidden: attribute(&tag, "state").is_some_and(|state| state != "visible"),
+                        part: cells.map(|relation| relation.target.clone()),
+                    });
+                }
+                Event::Start(tag) if tag.local_name().as_ref() == "workbookPr" => {
+                    book.from_1904 |= is_true(attribute(&tag, "date1904"));
+                }
+                Event::Eof => break,
+                _ => {}
+            }
+        }
+        drop(xml);
+        for sheet in &mut book.sheets {
+            sheet.part = sheet.part.take().filter(|part| package.has(part));
+        }
+        let part = |kind: &str| {
+            let part = relations.values().find(|relation| relation.kind.ends_with(kind));
+            part.map(|relation| relation.target.clone())
+        };
+        if let Some(part) = part("/sharedStrings").filter(|part| package.has(part)) {
+            book.strings = Strings::read(package, &part)?;
+        }
+        if let Some(part) = part("/styles").filter(|part| package.has(part)) {
+            book.days = read_styles(package, &part)?;
+        }
+        Ok(book)
+    }
+}
+
+/// For every style of a cell, whether it shows a number as a day.
+fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<bool>, Error> {
+    let name = package.source.name;
+    let mut xml = package.xml(part)?;
+    let (mut formats, mut days) = (HashMap::new(), Vec::new());
+    let mut inside = false;
+    let mut buffer = Vec::new();
+    loop {
+        match next(&mut xml, &mut buffer, name)? {
+            Event::Start(tag) => match tag.local_name().as_ref() {
+                "numFmt" => {
+                    if let (Some(id), Some(code)) =
+                        (attribute(&tag, "numFmtId"), attribute(&tag, "formatCode"))
+                    {
+                        formats.insert(id, shows_days(&code));
+                    }
+                }
+                "cellXfs" => inside = true,
+                "xf" if inside => {
+                    let id = attribute(&tag, "numFmtId").unwrap_or_default();
+                    // The built-in formats of days (ECMA-376, part 1, 18.8.30).
+                    let built_in =
+                        matches!(id.parse(), Ok(14..=17 | 22 | 27..=31 | 36 | 50..=54 | 57 | 58));
+                    days.push(formats.get(&id).copied().unwrap_or(built_in));
+                }
+                _ => {}
+            },
+            Event::End(tag) if tag.local_name().as_ref() == "cellXfs" => inside = false,
+            Event::Eof => return Ok(days),
+            _ => {}
+        }
+    }
+}
+
+/// Whether a format of numbers shows a year or a day.
+fn shows_days(code: &str) -> bool {
+    let mut characters = code.chars();
+    while let Some(character) = characters.next() {
+        match character {
+            '"' => {
+                characters.by_ref().find(|c| *c == '"');
+            }
+            '[' => {
+                characters.by_ref().find(|c| *c == ']');
+            }
+            '\\' | '_' | '*' => {
+                characters.next();
+            }
+            'y' | 'Y' | 'd' | 'D' => return true,
+            _ => {}
+        }
+    }
+    false
+}
+
+/// The next event of a part, in a buffer that is cleared first.
+fn next<'b>(xml: &mut Xml<'_>, buffer: &'b mut Vec<u8>, name: &str) -> Result<Event<'b>, Error> {
+    buffer.clear();
+    xml.read_event_into(buffer).map_err(|error| damaged(name, &error))
+}
+
+fn is_true(attribute: Option<String>) -> bool {
+    matches!(attribute.as_deref(), Some("1" | "true" | "on"))
+}
+
+/// Rows and columns (from 1 and 0) of an area that is merged downwards.
+struct Merged {
+    column: usize,
+    last_row: usize,
+}
+
+/// The areas that are merged downwards, by the place of their first cell.
+fn read_merged(
+    package: &mut Package<'_>,
+    part: &str,
+) -> Result<HashMap<(usize, usize), Merged>, Error> {
+    let name = package.source.name;
+    let mut merged = HashMap::new();
+    let mut xml = package.xml(part)?;
+    let mut buffer = Vec::new();
+    loop {
+        match next(&mut xml, &mut buffer, name)? {
+            Event::Start(tag) if tag.local_name().as_ref() == "mergeCell" => {
+                let area = attribute(&tag, "ref").unwrap_or_default();
+                let corners = area.split_once(':').and_then(|(first, last)| {
+                    Some((place(first.as_bytes())?, place(last.as_bytes())?))
+                });
+                if let Some(((row, column), (last_row, _))) = corners
+                    && last_row > row
+                    && merged.len() < MOST_MERGED
+                {
+                    merged.insert((row, column), Merged { column, last_row });
+                }
+            }
+            Event::Eof => return Ok(merged),
+            _ => {}
+        }
+    }
+}
+
+/// Row (from 1) and column (from 0) of a reference such as `B7`.
+fn place(reference: &[u8]) -> Option<(usize, usize)> {
+    let split = reference.iter().position(u8::is_ascii_digit)?;
+    let (letters, digits) = reference.split_at(split);
+    if letters.is_empty() || letters.len() > 3 || digits.len() > 7 {
+        return None;
+    }
+    let mut column = 0;
+    for letter in letters {
+        if !letter.is_ascii_alphabetic() {
+            return None;
+        }
+        column = column * 26 + usize::from(letter.to_ascii_uppercase() - b'A') + 1;
+    }
+    let row = std::str::from_utf8(digits).ok()?.parse().ok()?;
+    ((1..=LONGEST).contains(&row) && column <= WIDEST).then_some((row, column - 1))
+}
+
+fn read_sheet(
+    package: &mut Package<'_>,
+    part: &str,
+    book: &Book,
+    mut feed: Feed<'_>,
+    each: &mut dyn FnMut(f64) -> ControlFlow<()>,
+) -> Result<Intake, Error> {
+    let name = package.source.name;
+    let merged = if package.merges(part) { read_merged(package, part)? } else { HashMap::new() };
+    let size = package.size(part).max(1) as f64;
+    let mut xml = package.xml(part)?;
+    let mut buffer = Vec::new();
+    let (mut row, mut rows, mut cells) = (RowSoFar::default(), 0, 0);
+    let mut inside = false;
+    loop {
+        match next(&mut xml, &mut buffer, name)? {
+            Event::Start(tag) => match tag.local_name().as_ref() {
+                "sheetData" => inside = true,
+                "row" if inside => {
+                    let before = row.number;
+                    let number = attribute(&tag, "r").map(|r| r.parse::<usize>());
+                    row = RowSoFar { number: before + 1, ..RowSoFar::default() };
+                    row.facts.hidden = is_true(attribute(&tag, "hidden"));
+                    match number {
+                        None => {}
+                        Some(Ok(number)) if number > before && number <= LONGEST => {
+                            row.number = number;
+                        }
+                        _ => row.spoil(
+                            "has a number that is none, or not above that of the row before it",
+                        ),
+                    }
+                }
+                "c" if inside => {
+                    cells += 1;
+                    if cells > MOST_CELLS {
+                        return Err(too_many_cells(name));
+                    }
+                    let mut inner = Vec::new();
+                    let tag = tag.into_owned();
+                    read_cell(&mut xml, &tag, book, &mut row, &mut inner, name)?;
+                }
+                _ => {}
+            },
+            Event::End(tag) if inside => match tag.local_name().as_ref() {
+                "row" => {
+                    let borrowed: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
+                    if !merged.is_empty() {
+                        for (column, cell) in borrowed.iter().enumerate() {
+                            if let Some(area) = merged.get(&(row.number, column)) {
+                                feed.merged(area.column, area.last_row, *cell);
+                            }
+                        }
+                    }
+                    feed.row(row.number, &borrowed, std::mem::take(&mut row.facts))?;
+                    rows += 1;
+                    if rows % 1024 == 0
+                        && each((xml.buffer_position() as f64 / size).min(1.0)).is_break()
+                    {
+                        return Err(ErrorKind::Stopped { rows }.into());
+                    }
+                }
+                "sheetData" => return feed.end(),
+                _ => {}
+            },
+            Event::Eof if inside => {
+                return Err(not_a_workbook(
+                    name,
+                    "ends in the middle of a sheet",
+                    "open it in an office program and save it again",
+                ));
+            }
+            Event::Eof => return feed.end(),
+            _ => {}
+        }
+    }
+}
+
+pub(super) fn too_many_cells(name: &str) -> Error {
+    ErrorKind::TooLarge {
+        name: name.into(),
+        what: "a sheet of more cells".into(),
+        cap: MOST_CELLS as u64,
+        hint: "keep the columns and rows of the rack; clear what is only formatted".into(),
+    }
+    .into()
+}
+
+/// Reads one cell into its row.
+fn read_cell(
+    xml: &mut Xml<'_>,
+    tag: &BytesStart<'_>,
+    book: &Book,
+    row: &mut RowSoFar,
+    buffer: &mut Vec<u8>,
+    name: &str,
+) -> Result<(), Error> {
+    let mut column = row.next_column;
+    let (mut kind, mut style) = (None, None);
+    for attribute in tag.attributes().flatten() {
+        let value = attribute.value.as_ref();
+        match attribute.key.local_name().as_ref() {
+            "r" => match place(value.as_bytes()) {
+                Some((number, at)) if number == row.number && at >= row.next_column => column = at,
+                _ => row.spoil(&format!("has a cell at {:?}, out of place", cut(value))),
+            },
+            "t" => kind = Some(value.to_owned()),
+            "s" => style = value.parse::<usize>().ok(),
+            _ => {}
+        }
+    }
+    row.next_column = column + 1;
+    let (mut value, mut formula, mut text) = (None, false, None);
+    loop {
+        match next(xml, buffer, name)? {
+            Event::Start(inner) => match inner.local_name().as_ref() {
+                "v" => value = Some(text_until(xml, "v", name)?),
+                "f" => formula = true,
+                "is" => text = Some(text_until(xml, "is", name)?),
+                _ => {}
+            },
+            Event::End(inner) if inner.local_name().as_ref() == "c" => break,
+            Event::Eof => return Err(damaged(name, &"a cell without an end")),
+            _ => {}
+        }
+    }
+    let cell = match (text, value.filter(|value| !value.is_empty())) {
+        (Some(text), _) => Held::Text(text.into()),
+        (None, None) if formula && kind.as_deref() != Some("str") => {
+            Held::Fault("a formula that nobody has worked out yet".into())
+        }
+        (None, None) => Held::Blank,
+        (None, Some(value)) => book.value(kind.as_deref(), style, value),
+    };
+    row.put(column, cell);
+    Ok(())
+}
+
+impl Book {
+    /// What the text of a cell's value means.
+    fn value(&self, kind: Option<&str>, style: Option<usize>, value: String) -> Held {
+        match kind {
+            Some("s") => match value.trim().parse().ok().and_then(|at| self.strings.get(at)) {
+                Some(text) => Held::Text(text.into()),
+                None => {
+                    Held::Fault(format!("the shared text {value:?}, which is not there").into())
+                }
+            },
+            Some("str" | "inlineStr") => Held::Text(value.into()),
+            Some("b") => Held::Truth(matches!(value.trim(), "1" | "true")),
+            Some("e") => Held::Fault(format!("the error {}", value.trim()).into()),
+            Some("d") => {
+                let day = value.get(..10).and_then(|day| Date::read(day).ok());
+                day.map_or_else(|| Held::Text(value.into()), |day| Held::Day(day.days()))
+            }
+            Some("n") | None => match value.trim().parse::<f64>() {
+                Ok(number) if number.is_finite() => self.number(number, style),
+                _ => Held::Text(value.into()),
+            },
+            Some(other) => {
+                Held::Fault(format!("a value of the unknown kind {:?}", cut(other)).into())
+            }
+        }
+    }
+
+    /// A number, or the day that its style shows it as.
+    fn number(&self, number: f64, style: Option<usize>) -> Held {
+        let shown_as_day = style.and_then(|style| self.days.get(style)).copied().unwrap_or(false);
+        if !shown_as_day || !(0.0..3e6).contains(&number) {
+            return Held::Number(number);
+        }
+        // 1970-01-01 is day 25,569 where days count from 1900, and 24,107 from 1904.
+        // The first has a day too many, 29 February 1900, which never was.
+        let serial = number.floor() as i64;
+        Held::Day(match (self.from_1904, serial) {
+            (true, _) => serial - 24_107,
+            (false, ..60) => serial - 25_568,
+            (false, _) => serial - 25_569,
+        })
+    }
+}
+
+/// The text inside a tag, formatting left out: of a value all of it, of a rich
+/// text what its runs hold and not how to pronounce it.
+pub(super) fn text_until(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
+    let (mut text, mut buffer) = (String::new(), Vec::new());
+    let (mut phonetic, mut inside) = (false, end == "v");
+    loop {
+        match next(xml, &mut buffer, name)? {
+            Event::Text(part) if inside => text.push_str(&part.xml10_content()),
+            Event::CData(part) if inside => text.push_str(&part.xml10_content()),
+            Event::GeneralRef(part) if inside => add_reference(&part, &mut text),
+            Event::Start(tag) => match tag.local_name().as_ref() {
+                "rPh" => phonetic = true,
+                "t" => inside = !phonetic,
+                _ => {}
+            },
+            Event::End(tag) => match tag.local_name().as_ref() {
+                "rPh" => phonetic = false,
+                "t" => inside = false,
+                found if found == end => return Ok(text),
+                _ => {}
+            },
+            Event::Eof => return Err(damaged(name, &"a text without an end")),
+            _ => {}
+        }
+    }
+}
