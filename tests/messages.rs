@@ -452,7 +452,7 @@ mod sheets {
             b"name;wheel diameter [mm];recess of the fixed flange [\xb5m]\nSchl\xe4ger;200;1\n";
         let checked = checked(contents).expect("a table");
         assert_eq!(checked.label(0), Some((2, "Schläger")));
-        assert!(checked.notes[0].contains("Latin-1") && checked.notes[0].contains("row 2"));
+        assert!(checked.notes[0].contains("Latin-1") && checked.notes[0].contains("rows 1, 2"));
         assert_eq!(checked.unread[0].0, "recess of the fixed flange [µm]");
     }
 
