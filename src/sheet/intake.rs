@@ -224,10 +224,7 @@ impl Intake {
         if self.addressed {
             self.nameless.extend(beyond);
         } else if beyond.next().is_some() {
-            problem = Some(bad_row(
-                "has more cells than there are headings",
-                "look for a separator inside a cell; put such a cell in quotes",
-            ));
+            problem = Some(more_cells());
         }
         if problem.is_none() {
             let numbers = &self.numbers;
@@ -270,7 +267,7 @@ impl Intake {
         }
         let ours = |at: usize| self.plan.get(at) == Some(&Column::Ours);
         let cells = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
-        self.kept.push(cells);
+        self.kept.push(cells, taken.problem.is_some());
         if self.kept.bytes() > self.most_bytes {
             return Err(too_large(
                 "more bytes to keep".into(),
@@ -409,6 +406,14 @@ pub(crate) fn may_group(text: &str) -> bool {
             && digits(whole)
             && !whole.trim_start_matches('0').is_empty()
     })
+}
+
+/// A row that a separator inside a cell has shifted.
+pub(crate) fn more_cells() -> Error {
+    bad_row(
+        "has more cells than there are headings",
+        "look for a separator inside a cell; put such a cell in quotes",
+    )
 }
 
 /// A problem of one row.

@@ -20,9 +20,14 @@ pub(crate) struct Kept {
     headings: Vec<String>,
     values: IndexSet<Value>,
     codes: Vec<u32>,
-    /// Bytes of the texts among the values.
+    /// Bytes that the values take, and what is wrong with rows.
     bytes: u64,
 }
+
+/// Bytes that keeping a value takes besides its text, about.
+const VALUE_BYTES: u64 = 64;
+/// Bytes that the error of a row takes, about.
+const ERROR_BYTES: u64 = 400;
 
 impl Kept {
     pub(crate) fn new(headings: Vec<String>) -> Self {
@@ -38,8 +43,10 @@ impl Kept {
         self.bytes + 4 * self.codes.len() as u64
     }
 
-    /// Adds a row, filled up with blanks or cut to the number of headings.
-    pub(crate) fn push<'a>(&mut self, cells: impl Iterator<Item = Cell<'a>>) {
+    /// Adds a row, filled up with blanks or cut to the number of headings; a
+    /// row with a problem has an error to be kept besides.
+    pub(crate) fn push<'a>(&mut self, cells: impl Iterator<Item = Cell<'a>>, problem: bool) {
+        self.bytes += if problem { ERROR_BYTES } else { 0 };
         let row = self.codes.len();
         for cell in cells.take(self.headings.len()) {
             let code = self.code(cell);
@@ -58,8 +65,9 @@ impl Kept {
             Cell::Fault(fault) => Value::Fault(fault.into()),
         };
         let size = match &value {
-            Value::Text(text) | Value::Fault(text) => text.len() as u64,
-            _ => 0,
+            // A short text is held in a piece of memory larger than it.
+            Value::Text(text) | Value::Fault(text) => VALUE_BYTES + 32 + text.len() as u64,
+            _ => VALUE_BYTES,
         };
         let (at, fresh) = self.values.insert_full(value);
         self.bytes += if fresh { size } else { 0 };

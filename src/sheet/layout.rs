@@ -4,12 +4,12 @@
 //! until it has found the row of headings under whatever titles there are, and
 //! seen which decimal mark each column uses; then it passes rows on.
 
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 
 use super::cell::{Cell, Held};
 use super::heading::Column;
 use super::intake::{
-    Given, Intake, MOST_COLUMNS, Mark, bad_row, empty, may_group, no_heading, some,
+    Given, Intake, MOST_COLUMNS, Mark, bad_row, empty, letters, may_group, no_heading, some,
 };
 use super::read::Options;
 use crate::error::{Error, ErrorKind, cut};
@@ -21,6 +21,13 @@ pub(crate) const MOST_TITLES: usize = 50;
 const SAMPLE_ROWS: usize = 1000;
 /// Bytes of text that are held back, about.
 const SAMPLE_BYTES: usize = 1 << 20;
+/// Most cells of a sheet.
+const MOST_CELLS: usize = 8_000_000;
+/// Bytes of text for which a cell counts once more: a text that is shared or
+/// repeated takes little room in a file and much time to copy.
+const LONG_TEXT: usize = 64;
+/// Most bytes of text in one row.
+pub(crate) const MOST_ROW_BYTES: usize = 16 << 20;
 
 /// What a kind of file says about its cells before any is read.
 #[derive(Clone, Copy, Debug)]
@@ -64,6 +71,8 @@ pub(crate) struct RowSoFar {
     pub cells: Vec<Held>,
     pub next_column: usize,
     pub facts: RowFacts,
+    /// Bytes of text in it.
+    pub bytes: usize,
 }
 
 impl RowSoFar {
@@ -76,6 +85,12 @@ impl RowSoFar {
             self.facts.beyond = true;
             return;
         }
+        self.bytes += length(&cell);
+        if self.bytes > MOST_ROW_BYTES {
+            let why = format!("has more than {MOST_ROW_BYTES} bytes of text");
+            self.facts.error.get_or_insert_with(|| bad_row(&why, "shorten its texts"));
+            return;
+        }
         self.cells.resize(self.cells.len().max(column + 1), Held::Blank);
         self.cells[column] = cell;
     }
@@ -84,6 +99,14 @@ impl RowSoFar {
     pub(crate) fn spoil(&mut self, why: &str) {
         let hint = "open the file in an office program and save it again";
         self.facts.error.get_or_insert_with(|| bad_row(why, hint));
+    }
+}
+
+/// Bytes of a cell's text.
+fn length(cell: &Held) -> usize {
+    match cell {
+        Held::Text(text) | Held::Fault(text) => text.len(),
+        _ => 0,
     }
 }
 
@@ -102,9 +125,11 @@ pub(crate) struct Feed<'a> {
     waiting: Vec<Waiting>,
     weight: usize,
     intake: Option<Intake>,
+    cells: usize,
     /// Cells merged downwards, by column (from 0).
-    spans: HashMap<usize, Span>,
-    filled_down: Vec<String>,
+    spans: BTreeMap<usize, Span>,
+    /// Row and column of cells that one merged downwards stands for.
+    filled_down: Vec<(usize, usize)>,
     hidden: Vec<String>,
     latin: Vec<String>,
 }
@@ -118,16 +143,35 @@ impl<'a> Feed<'a> {
             waiting: Vec::new(),
             weight: 0,
             intake: None,
-            spans: HashMap::new(),
+            cells: 0,
+            spans: BTreeMap::new(),
             filled_down: Vec::new(),
             hidden: Vec::new(),
             latin: Vec::new(),
         }
     }
 
+    /// Counts a cell so many times.
+    pub(crate) fn count(&mut self, times: usize, cell: &Held) -> Result<(), Error> {
+        let one = 1 + length(cell) / LONG_TEXT;
+        self.cells = self.cells.saturating_add(times.saturating_mul(one));
+        if self.cells <= MOST_CELLS {
+            return Ok(());
+        }
+        Err(ErrorKind::TooLarge {
+            name: self.table.into(),
+            what: "a sheet of more cells, long ones counted several times".into(),
+            cap: MOST_CELLS as u64,
+            hint: "keep the columns and rows of the rack; clear what is only formatted".into(),
+        }
+        .into())
+    }
+
     /// Says that a cell of the row that comes next is merged with those below it.
     pub(crate) fn merged(&mut self, column: usize, last_row: usize, cell: Cell<'_>) {
-        self.spans.insert(column, Span { last_row, cell: cell.held() });
+        if !cell.is_blank() {
+            self.spans.insert(column, Span { last_row, cell: cell.held() });
+        }
     }
 
     /// Takes the next row of the table.
@@ -149,27 +193,25 @@ impl<'a> Feed<'a> {
             return self.pass(number, cells, facts);
         }
         let mut cells: Vec<Held> = cells.iter().map(Cell::held).collect();
-        for (column, span) in &self.spans {
-            if cells.get(*column).is_none_or(|cell| cell.cell().is_blank())
-                && !span.cell.cell().is_blank()
-            {
+        let mut filled = Vec::new();
+        for (&column, span) in &self.spans {
+            if cells.get(column).is_none_or(|cell| cell.cell().is_blank()) {
                 cells.resize(cells.len().max(column + 1), Held::Blank);
-                cells[*column] = span.cell.clone();
-                self.filled_down.push(format!("{}{number}", super::intake::letters(*column)));
+                cells[column] = span.cell.clone();
+                filled.push(column);
             }
         }
-        self.filled_down.truncate(1000);
+        for column in filled {
+            self.count(1, &cells[column])?;
+            if self.filled_down.len() < 1000 {
+                self.filled_down.push((number, column));
+            }
+        }
         if self.intake.is_some() {
             let cells: Vec<Cell<'_>> = cells.iter().map(Held::cell).collect();
             return self.pass(number, &cells, facts);
         }
-        self.weight += cells
-            .iter()
-            .map(|cell| match cell {
-                Held::Text(text) => text.len() + 32,
-                _ => 32,
-            })
-            .sum::<usize>();
+        self.weight += cells.iter().map(|cell| length(cell) + 32).sum::<usize>();
         self.waiting.push(Waiting { number, cells, facts });
         if self.waiting.len() >= SAMPLE_ROWS || self.weight >= SAMPLE_BYTES {
             self.settle()?;
@@ -197,6 +239,9 @@ impl<'a> Feed<'a> {
         let given = Given { units: &[], mapping: &self.options.mapping };
         let (at, headings) =
             find_headings(&waiting, given).ok_or_else(|| no_heading(self.table))?;
+        self.must_be_sound(&waiting[..=at], headings.len())?;
+        // Of headings that are merged nobody needs to hear.
+        self.filled_down.retain(|(row, _)| *row > waiting[at].number);
         if waiting[at].facts.beyond {
             return Err(ErrorKind::TooLarge {
                 name: self.table.into(),
@@ -219,6 +264,24 @@ impl<'a> Feed<'a> {
         for row in waiting.into_iter().skip(at + 1) {
             let cells: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
             self.pass(row.number, &cells, row.facts)?;
+        }
+        Ok(())
+    }
+
+    /// Whether the headings and what is above them could be read: else columns
+    /// have the wrong names, or rows are inside a cell of a title.
+    fn must_be_sound(&self, rows: &[Waiting], width: usize) -> Result<(), Error> {
+        for Waiting { number, facts, .. } in rows {
+            let swallowed = facts.swallowed > 0 && facts.swallowed + 1 >= width;
+            let error = facts.error.clone().or_else(|| swallowed.then(open_quote));
+            if let Some(ErrorKind::BadRow { why, hint }) = error.as_ref().map(Error::kind) {
+                return Err(ErrorKind::BadTable {
+                    name: self.table.into(),
+                    why: format!("can't be read from row {number} on, which {why}"),
+                    hint: hint.clone(),
+                }
+                .into());
+            }
         }
         Ok(())
     }
@@ -251,9 +314,12 @@ impl<'a> Feed<'a> {
             intake.notes.push(format!("Hidden rows are judged too: {}.", some(&self.hidden)));
         }
         if !self.filled_down.is_empty() {
+            let places = self.filled_down.iter();
+            let places: Vec<String> =
+                places.map(|(row, column)| format!("{}{row}", letters(*column))).collect();
             intake.notes.push(format!(
                 "Cells merged downwards count for each of their rows: {}.",
-                some(&self.filled_down)
+                some(&places)
             ));
         }
         intake.finish();

@@ -131,7 +131,8 @@ fn no_sheet(name: &str, sheet: &str, sheets: &[&str]) -> Error {
     let hint = if sheets.is_empty() {
         "a CSV file holds one table: leave the sheet's name out".to_owned()
     } else {
-        format!("its sheets are: {}", sheets.join(", "))
+        let sheets: Vec<String> = sheets.iter().map(|sheet| cut(sheet)).collect();
+        format!("its sheets are: {}", some(&sheets))
     };
     ErrorKind::BadTable { name: name.into(), why: format!("has no sheet {:?}", cut(sheet)), hint }
         .into()

@@ -3,12 +3,15 @@
 //! Rows and cells are written once with how often they are repeated: a
 //! billion blank ones take no time here, and filled ones count against the caps.
 
+use std::collections::HashSet;
+use std::num::IntErrorKind;
 use std::ops::ControlFlow;
 
 use quick_xml::events::{BytesStart, Event};
 
-use super::package::{Package, Xml, add_reference, attribute, damaged};
-use super::xlsx::{DIALECT, MOST_CELLS, too_many_cells};
+use super::package::{MOST_PARTS, Package, Xml, add_reference, attribute};
+use super::strings::shorten;
+use super::xlsx::DIALECT;
 use super::{no_sheet, not_a_workbook};
 use crate::error::{Error, ErrorKind};
 use crate::sheet::cell::{Cell, Held};
@@ -34,24 +37,22 @@ pub(super) fn take(
     }
     let sheets = list(&mut package)?;
     let names: Vec<&str> = sheets.iter().map(|(sheet, _)| sheet.as_str()).collect();
-    let mut order: Vec<usize> = (0..sheets.len()).collect();
+    let mut only = None;
     if let Some(wanted) = &options.sheet {
         let found = names.iter().position(|sheet| sheet.trim() == wanted.trim());
-        order = vec![found.ok_or_else(|| no_sheet(name, wanted, &names))?];
+        only = Some(found.ok_or_else(|| no_sheet(name, wanted, &names))?);
     }
-    order.sort_by_key(|at| sheets[*at].1);
     let mut last = None;
-    for at in order {
-        let feed = Feed::new(name, options, DIALECT);
-        match read_sheet(&mut package, at, feed, each) {
-            Ok(mut intake) => {
-                let (sheet, hidden) = &sheets[at];
-                intake.notes.splice(0..0, super::sheet_notes(sheet, *hidden, &names, &[]));
-                return Ok(intake);
-            }
-            // Another sheet may hold the rack.
-            Err(error) if super::other_sheet_may_do(&error) => last = last.or(Some(error)),
-            Err(error) => return Err(error),
+    for hidden_ones in [false, true] {
+        let among = |at: usize| sheets[at].1 == hidden_ones && only.is_none_or(|only| only == at);
+        let wanted: Vec<bool> = (0..sheets.len()).map(among).collect();
+        if !wanted.contains(&true) {
+            continue;
+        }
+        if let Some((at, mut intake)) = search(&mut package, &wanted, &mut last, each)? {
+            let (sheet, hidden) = &sheets[at];
+            intake.notes.splice(0..0, super::sheet_notes(sheet, *hidden, &names, &[]));
+            return Ok(intake);
         }
     }
     Err(last.unwrap_or_else(|| not_a_workbook(name, "has no sheet", "save the rack in one")))
@@ -59,15 +60,14 @@ pub(super) fn take(
 
 /// Whether its parts are encrypted.
 fn locked(package: &mut Package<'_>) -> Result<bool, Error> {
-    const MANIFEST: &str = "META-INF/manifest.xml";
+    const MANIFEST: &str = "meta-inf/manifest.xml";
     if !package.has(MANIFEST) {
         return Ok(false);
     }
-    let name = package.source.name;
     let mut xml = package.xml(MANIFEST)?;
     let mut buffer = Vec::new();
     loop {
-        match next(&mut xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) if tag.local_name().as_ref() == "encryption-data" => return Ok(true),
             Event::Eof => return Ok(false),
             _ => {}
@@ -77,23 +77,25 @@ fn locked(package: &mut Package<'_>) -> Result<bool, Error> {
 
 /// The names of the sheets, and whether each is hidden.
 fn list(package: &mut Package<'_>) -> Result<Vec<(String, bool)>, Error> {
-    let name = package.source.name;
     let mut xml = package.xml(PART)?;
-    let (mut sheets, mut hidden_styles) = (Vec::new(), Vec::new());
+    let (mut sheets, mut hidden_styles) = (Vec::new(), HashSet::new());
     let (mut depth, mut style) = (0_usize, String::new());
     let mut buffer = Vec::new();
     loop {
-        match next(&mut xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) => match tag.local_name().as_ref() {
                 "style" => style = attribute(&tag, "name").unwrap_or_default(),
                 "table-properties" if attribute(&tag, "display").as_deref() == Some("false") => {
-                    hidden_styles.push(style.clone());
+                    hidden_styles.insert(std::mem::take(&mut style));
                 }
                 "table" => {
                     if depth == 0 {
                         let hidden = attribute(&tag, "style-name")
                             .is_some_and(|style| hidden_styles.contains(&style));
                         sheets.push((attribute(&tag, "name").unwrap_or_default(), hidden));
+                    }
+                    if sheets.len() > MOST_PARTS {
+                        return Err(xml.too_large("more sheets", MOST_PARTS));
                     }
                     depth += 1;
                 }
@@ -108,108 +110,148 @@ fn list(package: &mut Package<'_>) -> Result<Vec<(String, bool)>, Error> {
     }
 }
 
-fn next<'b>(xml: &mut Xml<'_>, buffer: &'b mut Vec<u8>, name: &str) -> Result<Event<'b>, Error> {
-    buffer.clear();
-    xml.read_event_into(buffer).map_err(|error| damaged(name, &error))
-}
-
 /// How often a row or cell comes, or over how many a merged one reaches.
 fn times(tag: &BytesStart<'_>, attribute_name: &str) -> usize {
-    // What is no number is taken for one: a cell that is there must not vanish.
-    attribute(tag, attribute_name).and_then(|text| text.parse().ok()).unwrap_or(1).max(1)
+    let Some(text) = attribute(tag, attribute_name) else { return 1 };
+    match text.parse::<usize>() {
+        Ok(times) => times.max(1),
+        Err(error) if *error.kind() == IntErrorKind::PosOverflow => usize::MAX,
+        // What is no number is taken for one: a cell that is there must not vanish.
+        Err(_) => 1,
+    }
 }
 
-fn read_sheet(
+/// The rows of one sheet on their way to its feed.
+struct Sheet<'f> {
+    feed: Feed<'f>,
+    row: RowSoFar,
+    /// How often the row comes.
+    repeated: usize,
+}
+
+impl Sheet<'_> {
+    fn start_row(&mut self, tag: &BytesStart<'_>) {
+        let number = self.row.number.saturating_add(1);
+        self.row = RowSoFar { number, ..RowSoFar::default() };
+        self.repeated = times(tag, "number-rows-repeated");
+        let visibility = attribute(tag, "visibility");
+        self.row.facts.hidden = visibility.is_some_and(|word| word != "visible");
+    }
+
+    fn cell(&mut self, tag: &BytesStart<'_>, cell: Held) -> Result<(), Error> {
+        let first = self.row.next_column;
+        let again = times(tag, "number-columns-repeated");
+        self.row.next_column = first.saturating_add(again);
+        if cell == Held::Blank {
+            return Ok(());
+        }
+        self.feed.count(again, &cell)?;
+        let over = times(tag, "number-rows-spanned");
+        if over > 1 && first < MOST_COLUMNS {
+            let last_row = self.row.number.saturating_add(over - 1);
+            self.feed.merged(first, last_row, cell.cell());
+        }
+        for column in (first..self.row.next_column).take(MOST_COLUMNS + 1) {
+            self.row.put(column, cell.clone());
+        }
+        Ok(())
+    }
+
+    fn end_row(&mut self) -> Result<(), Error> {
+        let row = &self.row;
+        let cells: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
+        let filled = cells.iter().any(|cell| !cell.is_blank());
+        for again in 0..if filled { self.repeated } else { 1 } {
+            if again > 0 {
+                row.cells.iter().try_for_each(|cell| self.feed.count(1, cell))?;
+            }
+            self.feed.row(row.number.saturating_add(again), &cells, row.facts.clone())?;
+        }
+        self.row.number = row.number.saturating_add(self.repeated - 1);
+        Ok(())
+    }
+}
+
+/// The first of the wanted sheets that holds the rack, with its place in the list; else
+/// `last` says why none does. All of them are in one part, which is gone through once.
+fn search(
     package: &mut Package<'_>,
-    wanted: usize,
-    mut feed: Feed<'_>,
+    wanted: &[bool],
+    last: &mut Option<Error>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
-) -> Result<Intake, Error> {
-    let name = package.source.name;
+) -> Result<Option<(usize, Intake)>, Error> {
+    let (name, options) = (package.source.name, package.source.options);
     let size = package.size(PART).max(1) as f64;
     let mut xml = package.xml(PART)?;
     let mut buffer = Vec::new();
-    let (mut sheet, mut depth) = (0, 0_usize);
-    let (mut row, mut repeated, mut cells, mut rows) = (RowSoFar::default(), 1, 0_usize, 0_usize);
+    let (mut place, mut depth, mut rows) = (0, 0_usize, 0_usize);
+    let mut sheet = None;
     loop {
-        let here = depth == 1 && sheet == wanted + 1;
-        match next(&mut xml, &mut buffer, name)? {
-            Event::Start(tag) => match tag.local_name().as_ref() {
-                "table" => {
-                    sheet += usize::from(depth == 0);
+        let done = match (xml.next(&mut buffer)?, &mut sheet) {
+            (Event::Start(tag), here) => match (tag.local_name().as_ref(), here) {
+                ("table", _) => {
                     depth += 1;
+                    if depth == 1 && wanted.get(place) == Some(&true) {
+                        let feed = Feed::new(name, options, DIALECT);
+                        sheet = Some(Sheet { feed, row: RowSoFar::default(), repeated: 1 });
+                    }
+                    Ok(())
                 }
-                "table-row" if here => {
-                    row = RowSoFar { number: row.number.saturating_add(1), ..RowSoFar::default() };
-                    repeated = times(&tag, "number-rows-repeated");
-                    let visibility = attribute(&tag, "visibility");
-                    row.facts.hidden = visibility.is_some_and(|word| word != "visible");
+                ("table-row", Some(sheet)) if depth == 1 => {
+                    sheet.start_row(&tag);
+                    Ok(())
                 }
-                "table-cell" | "covered-table-cell" if here => {
+                ("table-cell" | "covered-table-cell", Some(sheet)) if depth == 1 => {
                     let tag = tag.into_owned();
-                    let (cell, end) = (read_cell(&mut xml, &tag, name)?, row.next_column);
-                    let again = times(&tag, "number-columns-repeated");
-                    row.next_column = end.saturating_add(again);
-                    if cell != Held::Blank {
-                        let over = times(&tag, "number-rows-spanned");
-                        if over > 1 && end < MOST_COLUMNS {
-                            let last = row.number.saturating_add(over - 1);
-                            feed.merged(end, last, cell.cell());
-                        }
-                        for column in (end..row.next_column).take(MOST_COLUMNS + 1) {
-                            row.put(column, cell.clone());
-                        }
-                        cells = cells.saturating_add(again);
-                    }
-                    if cells > MOST_CELLS {
-                        return Err(too_many_cells(name));
-                    }
+                    let cell = read_cell(&mut xml, &tag)?;
+                    sheet.cell(&tag, cell)
                 }
-                _ => {}
+                _ => Ok(()),
             },
-            Event::End(tag) => match tag.local_name().as_ref() {
-                "table" => {
+            (Event::End(tag), here) => match (tag.local_name().as_ref(), here) {
+                ("table", _) => {
                     depth = depth.saturating_sub(1);
-                    if depth == 0 && sheet == wanted + 1 {
-                        return feed.end();
+                    place += usize::from(depth == 0);
+                    match sheet.take_if(|_| depth == 0).map(|sheet| sheet.feed.end()) {
+                        Some(Ok(intake)) => return Ok(Some((place - 1, intake))),
+                        Some(Err(error)) => Err(error),
+                        None => Ok(()),
                     }
                 }
-                "table-row" if here => {
-                    let borrowed: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
-                    let filled = borrowed.iter().any(|cell| !cell.is_blank());
-                    let first = row.number;
-                    for again in 0..if filled { repeated } else { 1 } {
-                        feed.row(first.saturating_add(again), &borrowed, row.facts.clone())?;
-                        cells = cells.saturating_add(if again > 0 { borrowed.len() } else { 0 });
-                        if cells > MOST_CELLS {
-                            return Err(too_many_cells(name));
-                        }
-                    }
-                    drop(borrowed);
-                    row.number = first.saturating_add(repeated - 1);
+                ("table-row", Some(sheet)) if depth == 1 => {
                     rows += 1;
                     if rows.is_multiple_of(1024)
-                        && each((xml.buffer_position() as f64 / size).min(1.0)).is_break()
+                        && each((xml.position() as f64 / size).min(1.0)).is_break()
                     {
                         return Err(ErrorKind::Stopped { rows }.into());
                     }
+                    sheet.end_row()
                 }
-                _ => {}
+                _ => Ok(()),
             },
-            Event::Eof => {
+            (Event::Eof, Some(_)) => {
                 return Err(not_a_workbook(
                     name,
                     "ends in the middle of a sheet",
                     "open it in an office program and save it again",
                 ));
             }
-            _ => {}
+            (Event::Eof, None) => return Ok(None),
+            _ => Ok(()),
+        };
+        match done {
+            // Another sheet may hold the rack.
+            Err(error) if super::other_sheet_may_do(&error) => {
+                last.get_or_insert(error);
+                sheet = None;
+            }
+            done => done?,
         }
     }
 }
 
 /// Reads one cell to its end.
-fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>, name: &str) -> Result<Held, Error> {
+fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>) -> Result<Held, Error> {
     let (mut kind, mut value, mut formula, mut error) = (None, None, false, false);
     for attribute in tag.attributes().flatten() {
         let text = attribute.value.as_ref();
@@ -223,7 +265,10 @@ fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>, name: &str) -> Result<Held
         }
     }
     let end = tag.local_name().as_ref().to_owned();
-    let text = shown(xml, &end, name)?;
+    let mut text = shown(xml, &end)?;
+    if text.is_empty() && kind.as_deref() == Some("string") {
+        text = attribute(tag, "string-value").unwrap_or_default();
+    }
     let day = |value: &str| value.get(..10).and_then(|day| Date::read(day).ok());
     Ok(match (kind.as_deref(), value) {
         _ if error => Held::Fault(format!("the error {}", text.trim()).into()),
@@ -244,18 +289,18 @@ fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>, name: &str) -> Result<Held
 }
 
 /// The text that a cell shows: its paragraphs, without notes and drawings.
-fn shown(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
+fn shown(xml: &mut Xml<'_>, end: &str) -> Result<String, Error> {
     let (mut text, mut buffer) = (String::new(), Vec::new());
     let (mut aside, mut depth, mut paragraphs) = (0_usize, 0_usize, 0);
     loop {
-        match next(xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) => {
                 depth += 1;
                 match tag.local_name().as_ref() {
                     _ if aside > 0 => aside += 1,
-                    "annotation" | "frame" | "g" | "custom-shape" | "table" | "control" => {
-                        aside = 1
-                    }
+                    // Notes, drawings, and how to pronounce a word.
+                    "annotation" | "frame" | "g" | "custom-shape" | "table" | "control"
+                    | "ruby-text" => aside = 1,
                     "p" => {
                         if paragraphs > 0 {
                             text.push('\n');
@@ -282,12 +327,9 @@ fn shown(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
             Event::Text(part) if aside == 0 && depth > 0 => text.push_str(&part.xml10_content()),
             Event::CData(part) if aside == 0 && depth > 0 => text.push_str(&part.xml10_content()),
             Event::GeneralRef(part) if aside == 0 && depth > 0 => add_reference(&part, &mut text),
-            Event::Eof => return Err(damaged(name, &"a cell without an end")),
+            Event::Eof => return Err(xml.cut_off()),
             _ => {}
         }
-        // Many small pieces can add up to more than any one.
-        if text.len() > 8 * MOST_CHARACTERS {
-            text.truncate(text.floor_char_boundary(4 * MOST_CHARACTERS + 1));
-        }
+        shorten(&mut text);
     }
 }
