@@ -96,7 +96,7 @@ pub fn read(heading: &str) -> Result<Column, Error> {
     match spelled {
         Some(Err(unit)) if !unit.is_empty() => Err(ErrorKind::BadHeading {
             heading: cut(heading),
-            why: format!("has the unit {unit:?}, which is no unit of {}", field.sort.name),
+            why: format!("has the unit {:?}, which is no unit of {}", cut(unit), field.sort.name),
             hint: if units.is_empty() {
                 format!("leave the unit out: {} takes words, not numbers", field.heading())
             } else {

@@ -107,7 +107,7 @@ impl Intake {
                     why: format!(
                         "(column {}) says the same as {:?} (column {})",
                         at + 1,
-                        headings[first],
+                        cut(&headings[first]),
                         first + 1
                     ),
                     hint: format!(
@@ -267,7 +267,10 @@ impl Intake {
         }
         let ours = |at: usize| self.plan.get(at) == Some(&Column::Ours);
         let cells = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
-        self.kept.push(cells, taken.problem.is_some());
+        self.kept.push(cells);
+        if let Some(problem) = &taken.problem {
+            self.kept.weigh(problem);
+        }
         if self.kept.bytes() > self.most_bytes {
             return Err(too_large(
                 "more bytes to keep".into(),

@@ -3,6 +3,7 @@
 use indexmap::IndexSet;
 
 use super::cell::Cell;
+use crate::error::Error;
 
 /// A value that cells share: racks repeat themselves, and each value is kept once.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -20,14 +21,14 @@ pub(crate) struct Kept {
     headings: Vec<String>,
     values: IndexSet<Value>,
     codes: Vec<u32>,
-    /// Bytes that the values take, and what is wrong with rows.
+    /// Bytes that the values and the problems of rows take.
     bytes: u64,
 }
 
 /// Bytes that keeping a value takes besides its text, about.
 const VALUE_BYTES: u64 = 64;
-/// Bytes that the error of a row takes, about.
-const ERROR_BYTES: u64 = 400;
+/// Bytes that the problem of a row takes besides what it says, about.
+const PROBLEM_BYTES: u64 = 250;
 
 impl Kept {
     pub(crate) fn new(headings: Vec<String>) -> Self {
@@ -43,10 +44,13 @@ impl Kept {
         self.bytes + 4 * self.codes.len() as u64
     }
 
-    /// Adds a row, filled up with blanks or cut to the number of headings; a
-    /// row with a problem has an error to be kept besides.
-    pub(crate) fn push<'a>(&mut self, cells: impl Iterator<Item = Cell<'a>>, problem: bool) {
-        self.bytes += if problem { ERROR_BYTES } else { 0 };
+    /// Counts what is kept of a row that can't be read besides its cells.
+    pub(crate) fn weigh(&mut self, problem: &Error) {
+        self.bytes += PROBLEM_BYTES + problem.to_string().len() as u64;
+    }
+
+    /// Adds a row, filled up with blanks or cut to the number of headings.
+    pub(crate) fn push<'a>(&mut self, cells: impl Iterator<Item = Cell<'a>>) {
         let row = self.codes.len();
         for cell in cells.take(self.headings.len()) {
             let code = self.code(cell);

@@ -1,4 +1,4 @@
-//! Where the headings of a table are, and how its numbers are written.
+//! Where the headings of a table are.
 //!
 //! Every reader hands its rows to a [`Feed`]. It holds the first of them back
 //! until it has found the row of headings under whatever titles there are, and
@@ -8,12 +8,11 @@ use std::collections::BTreeMap;
 
 use super::cell::{Cell, Held};
 use super::heading::Column;
-use super::intake::{
-    Given, Intake, MOST_COLUMNS, Mark, bad_row, empty, letters, may_group, no_heading, some,
-};
+use super::intake::{Given, Intake, MOST_COLUMNS, bad_row, empty, letters, no_heading, some};
+use super::marks::{marks, told};
 use super::read::Options;
-use crate::error::{Error, ErrorKind, cut};
-use crate::units::{Decimal, number};
+use crate::error::{Error, ErrorKind};
+use crate::units::Decimal;
 
 /// Most rows, filled ones, that are searched for headings.
 pub(crate) const MOST_TITLES: usize = 50;
@@ -27,7 +26,7 @@ const MOST_CELLS: usize = 8_000_000;
 /// repeated takes little room in a file and much time to copy.
 const LONG_TEXT: usize = 64;
 /// Most bytes of text in one row.
-pub(crate) const MOST_ROW_BYTES: usize = 16 << 20;
+pub(crate) const MOST_ROW_BYTES: usize = 8 << 20;
 
 /// What a kind of file says about its cells before any is read.
 #[derive(Clone, Copy, Debug)]
@@ -42,9 +41,9 @@ pub(crate) struct Dialect {
 
 /// A row on its way in.
 #[derive(Clone, Debug, Default)]
-struct Waiting {
-    number: usize,
-    cells: Vec<Held>,
+pub(super) struct Waiting {
+    pub number: usize,
+    pub cells: Vec<Held>,
     facts: RowFacts,
 }
 
@@ -255,7 +254,7 @@ impl<'a> Feed<'a> {
         let mut intake = Intake::new(self.table, &headings, given)?;
         intake.set(self.dialect.addressed, self.options.most_bytes);
         let rows = &waiting[at + 1..];
-        let marks = self.marks(&intake, rows)?;
+        let marks = marks(self.table, self.options, self.dialect, &intake, rows)?;
         if let Some(note) = told(&intake, &marks) {
             intake.notes.push(note);
         }
@@ -325,107 +324,6 @@ impl<'a> Feed<'a> {
         intake.finish();
         Ok(intake)
     }
-
-    /// The decimal mark of each column, by what its texts show.
-    fn marks(&self, intake: &Intake, rows: &[Waiting]) -> Result<Vec<Mark>, Error> {
-        let width = intake.plan.len();
-        if let Some(decimal) = self.options.decimal {
-            return Ok(vec![Mark { decimal, unsettled: false }; width]);
-        }
-        let seen: Vec<Seen> = (0..width).map(|at| self.seen(&intake.plan[at], at, rows)).collect();
-        let commas = seen.iter().any(|seen| seen.comma.is_some());
-        let points = seen.iter().any(|seen| seen.point.is_some());
-        // What all columns that show a mark agree on holds for the others.
-        let agreed = match (points, commas) {
-            (true, false) => Some(Decimal::Point),
-            (false, true) => Some(Decimal::Comma),
-            _ => None,
-        };
-        seen.into_iter().zip(&intake.headings).map(|(seen, heading)| {
-            let heading = cut(heading.trim());
-            let decimal = match (seen.point, seen.comma, seen.unclear) {
-                (Some((row, point)), Some((other, comma)), _) => {
-                    return Err(self.ask(format!(
-                        "has numbers with a decimal point ({point:?} in row {row}) and others with a decimal comma ({comma:?} in row {other}) under {heading:?}"
-                    )));
-                }
-                (Some(_), None, _) => Some(Decimal::Point),
-                (None, Some(_), _) => Some(Decimal::Comma),
-                (None, None, Some((row, text))) if agreed.is_none() => {
-                    return Err(self.ask(format!(
-                        "has {text:?} in row {row} under {heading:?}, which could be a thousand and more or one and a bit"
-                    )));
-                }
-                (None, None, _) => agreed,
-            };
-            Ok(Mark {
-                decimal: decimal.unwrap_or(self.dialect.assumed),
-                // Where commas separate cells, a point is what is left for decimals.
-                unsettled: decimal.is_none() && self.dialect.points_group,
-            })
-        }).collect()
-    }
-
-    fn ask(&self, why: String) -> Error {
-        ErrorKind::BadTable {
-            name: self.table.into(),
-            why,
-            hint: "say which it is: --decimal point or --decimal comma".into(),
-        }
-        .into()
-    }
-
-    /// The marks that the texts of a column show. `12,7` shows a comma and `12.7`
-    /// a point; `1,250` could be either and shows nothing.
-    fn seen(&self, column: &Column, at: usize, rows: &[Waiting]) -> Seen {
-        let mut seen = Seen::default();
-        let Column::Datum { unit: Some(_), .. } = column else { return seen };
-        for row in rows {
-            let Some(Held::Text(text)) = row.cells.get(at) else { continue };
-            let by_point = text.contains('.') && number(text, Decimal::Point).is_ok();
-            let by_comma = text.contains(',') && number(text, Decimal::Comma).is_ok();
-            let thousands = may_group(text);
-            let place = match (by_point, by_comma) {
-                (true, _) if thousands && self.dialect.points_group => &mut seen.unclear,
-                (true, _) => &mut seen.point,
-                (_, true) if thousands => &mut seen.unclear,
-                (_, true) => &mut seen.comma,
-                _ => continue,
-            };
-            place.get_or_insert_with(|| (row.number, cut(text.trim())));
-        }
-        seen
-    }
-}
-
-/// The first cell of a column that shows each mark, with its row.
-#[derive(Default)]
-struct Seen {
-    point: Option<(usize, String)>,
-    comma: Option<(usize, String)>,
-    unclear: Option<(usize, String)>,
-}
-
-/// What was found out about decimal marks, where there is a comma.
-fn told(intake: &Intake, marks: &[Mark]) -> Option<String> {
-    let measured = |column: &Column| matches!(column, Column::Datum { unit: Some(_), .. });
-    let columns = intake.plan.iter().zip(marks).zip(&intake.headings);
-    let measured: Vec<(&Mark, &String)> = columns
-        .filter(|((column, _), _)| measured(column))
-        .map(|((_, mark), heading)| (mark, heading))
-        .collect();
-    let comma: Vec<String> = measured
-        .iter()
-        .filter(|(mark, _)| mark.decimal == Decimal::Comma)
-        .map(|(_, heading)| cut(heading.trim()))
-        .collect();
-    if comma.is_empty() {
-        None
-    } else if comma.len() == measured.len() {
-        Some("Numbers are read with a decimal comma.".into())
-    } else {
-        Some(format!("Numbers are read with a decimal comma under: {}.", some(&comma)))
-    }
 }
 
 /// The first row that holds headings, and what it says.
@@ -466,7 +364,8 @@ fn with_above(
         let mut last = String::new();
         let words = (0..row.cells.len()).map(|at| {
             match above.cells.get(at) {
-                Some(cell) if !cell.cell().is_blank() => last = text(cell),
+                // What is long is no group of columns.
+                Some(cell) if !cell.cell().is_blank() => last = cell.cell().spoken(),
                 _ => {}
             }
             last.clone()

@@ -7,6 +7,7 @@ pub mod heading;
 pub mod intake;
 mod kept;
 mod layout;
+mod marks;
 pub mod read;
 pub mod report;
 

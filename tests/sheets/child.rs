@@ -49,7 +49,11 @@ impl Told {
     /// That so many rows came out, and so many of them unreadable.
     #[track_caller]
     pub fn read(&self, rows: usize, unreadable: usize) {
-        assert_eq!((&self.error, self.rows, self.unreadable), (&None, rows, unreadable), "{self:?}");
+        assert_eq!(
+            (&self.error, self.rows, self.unreadable),
+            (&None, rows, unreadable),
+            "{self:?}"
+        );
     }
 
     /// That an error is one line of what is wrong and one `hint:` line.

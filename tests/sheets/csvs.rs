@@ -15,14 +15,14 @@ fn two_million_rows_end_at_the_cap() {
 }
 
 #[test]
-fn a_million_rows_that_nobody_can_read_fit_into_memory() {
+fn rows_that_nobody_can_read_count_with_what_keeping_their_errors_takes() {
     let folder = Folder::new();
-    let rows = "slow,about three thousand,2850\n".repeat(1_000_000);
-    let told = check(&folder.write("bad.csv", headings() + &rows));
-    match &told.error {
-        Some(_) => told.refused("too-large", &["bytes to keep"]),
-        None => told.read(1_000_000, 1_000_000),
-    }
+    // What is said of a word that is not known lists those that are.
+    let (headings, row) = ("name,wheel shape\n".to_owned(), "a,x\n");
+    let some = headings.clone() + &row.repeat(100_000);
+    check(&folder.write("some.csv", some)).read(100_000, 100_000);
+    let all = headings + &row.repeat(1_000_000);
+    check(&folder.write("all.csv", all)).refused("too-large", &["bytes to keep"]);
 }
 
 #[test]
@@ -78,7 +78,8 @@ fn ten_thousand_columns_are_over_the_cap() {
 #[test]
 fn a_thousand_headings_that_nobody_knows_are_compared_in_time() {
     let folder = Folder::new();
-    let more: String = (0..1000).map(|at| format!(",fixd flnge thicknes at hl {at} [mm]")).collect();
+    let more: String =
+        (0..1000).map(|at| format!(",fixd flnge thicknes at hl {at} [mm]")).collect();
     let contents = headings().replace('\n', &(more + "\n")) + "slow,2800,2850\n";
     check(&folder.write("unknown.csv", contents)).read(1, 0);
 }
@@ -88,9 +89,14 @@ fn a_quote_that_swallows_the_rows_below_the_headings_is_told() {
     for contents in [
         // In the headings, in a title above them, and with a quote further down that closes it.
         headings().replace('\n', ",\"remark\n") + "slow,2800,2850\nfast,5000,2850\n",
-        headings().replace('\n', ",\"remark\n") + "slow,2800,2850\nfast,5000,2850,\"x\"\nlast,1,2\n",
+        headings().replace('\n', ",\"remark\n")
+            + "slow,2800,2850\nfast,5000,2850,\"x\"\nlast,1,2\n",
         "\"Rack of 2\" wheels\n".to_owned() + &headings() + "fast,5000,2850\n",
-        "\"Rack\n".to_owned() + &headings() + "fast,5000,2850\n\"\n" + &headings() + "slow,2800,2850\n",
+        "\"Rack\n".to_owned()
+            + &headings()
+            + "fast,5000,2850\n\"\n"
+            + &headings()
+            + "slow,2800,2850\n",
     ] {
         let result = crate::make::check_with(&contents, &hubwright::sheet::Options::default());
         let Ok(checked) = result else { continue };
@@ -108,4 +114,19 @@ fn a_byte_of_zero_is_told_where_it_stands() {
     let checked = checked(headings() + &rows + "slow,28\00,2850\nslow,2800,2850\n");
     assert_eq!((checked.len(), checked.counts.unreadable), (30_002, 1));
     assert_eq!(checked.problems()[0].number, 30_002);
+}
+
+#[test]
+fn long_headings_and_groups_take_no_time_and_no_room_in_messages() {
+    let folder = Folder::new();
+    let long = "x".repeat(32_000);
+    let group = format!("{long},{}\n", vec!["x"; 1000].join(","));
+    let contents = group.repeat(10) + &headings() + "slow,2800,2850\n";
+    check(&folder.write("groups.csv", contents)).read(1, 0);
+    let contents = format!("wheel diameter [{long}],name\n200,a\n");
+    check(&folder.write("unit.csv", contents)).refused("bad-heading", &["no unit of length"]);
+    let spaced = format!("wheel{}diameter [mm]", " ".repeat(30_000));
+    let contents = format!("{spaced},wheel diameter [mm]\n200,200\n");
+    let told = check(&folder.write("twice.csv", contents));
+    assert!(told.error.is_some_and(|(code, _)| code == "bad-heading"));
 }

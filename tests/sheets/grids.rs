@@ -65,8 +65,26 @@ fn references_that_make_no_sense_spoil_their_row_alone() {
     let sound = [heading_row(), slow(2), slow(3)].concat();
     let after = [slow(5), slow(6), slow(7)].concat();
     for reference in [
-        "ZZZZ4", "A0", "4A", "A99999999999", "AAAAAAAAAA4", "A5", "A3", "", "A", "4", "A4B", "Ä4",
-        "XFE4", "A1048577", "A-4", "$A$4", "R4C1", "A 4", "A4:B4", "B4",
+        "ZZZZ4",
+        "A0",
+        "4A",
+        "A99999999999",
+        "AAAAAAAAAA4",
+        "A5",
+        "A3",
+        "",
+        "A",
+        "4",
+        "A4B",
+        "Ä4",
+        "XFE4",
+        "A1048577",
+        "A-4",
+        "$A$4",
+        "R4C1",
+        "A 4",
+        "A4:B4",
+        "B4",
     ] {
         let bad = format!(
             r#"<row r="4"><c r="B4"><v>5000</v></c><c r="{reference}"><v>2850</v></c></row>"#
@@ -83,9 +101,8 @@ fn references_that_make_no_sense_spoil_their_row_alone() {
 
 #[test]
 fn attributes_that_make_no_sense_spoil_their_row_alone() {
-    let cell = |cell: &str| {
-        format!("{}{}<row r=\"3\">{cell}</row>{}", heading_row(), slow(2), slow(4))
-    };
+    let cell =
+        |cell: &str| format!("{}{}<row r=\"3\">{cell}</row>{}", heading_row(), slow(2), slow(4));
     for bad in [
         // What t="s" says must not be lost on the way: 5 would be read as a number.
         r#"<c r="B3" r="C3" t="s"><v>5</v></c>"#,
@@ -112,7 +129,16 @@ fn attributes_that_make_no_sense_spoil_their_row_alone() {
 
 #[test]
 fn row_numbers_that_make_no_sense_spoil_their_row_alone() {
-    for (bad, number) in [("2", 4), ("1", 4), ("0", 4), ("x", 4), ("", 4), ("1048577", 4), ("-3", 4), ("99999999999999999999", 4)] {
+    for (bad, number) in [
+        ("2", 4),
+        ("1", 4),
+        ("0", 4),
+        ("x", 4),
+        ("", 4),
+        ("1048577", 4),
+        ("-3", 4),
+        ("99999999999999999999", 4),
+    ] {
         let spoiled = format!(r#"<row r="{bad}"><c><v>1</v></c></row>"#);
         let rows = [heading_row(), slow(2), slow(3), spoiled, slow(4), slow(5)].concat();
         let checked = checked(xlsx(&rows).zip());
@@ -136,7 +162,8 @@ fn ten_thousand_columns_are_over_the_cap() {
     let columns: String = (3..10_000)
         .map(|at| format!(r#"<c r="{}1" t="inlineStr"><is><t>h</t></is></c></row>"#, letters(at)))
         .collect();
-    let rows = heading_row().replace("</row>", &columns.replace("</row>", "")) + "</row>" + &slow(2);
+    let rows =
+        heading_row().replace("</row>", &columns.replace("</row>", "")) + "</row>" + &slow(2);
     let folder = Folder::new();
     check(&folder.write("wide.xlsx", xlsx(&rows).zip())).refused("too-large", &["columns", "1024"]);
 }
@@ -146,12 +173,15 @@ fn millions_of_merged_areas_end_at_a_cap() {
     let merged = |area: &str, times| {
         let rows = heading_row() + &slow(2);
         let areas = format!(r#"<mergeCell ref="{area}"/>"#).repeat(times);
-        sheet(&rows).replace("</sheetData>", &format!("</sheetData><mergeCells>{areas}</mergeCells>"))
+        sheet(&rows)
+            .replace("</sheetData>", &format!("</sheetData><mergeCells>{areas}</mergeCells>"))
     };
     let folder = Folder::new();
-    let told = check(&folder.write("a.xlsx", xlsx("").with(SHEET, merged("A2:A3", 2_000_000)).zip()));
+    let told =
+        check(&folder.write("a.xlsx", xlsx("").with(SHEET, merged("A2:A3", 2_000_000)).zip()));
     told.read(1, 0);
-    let many: String = (2..200_000).map(|row| format!(r#"<mergeCell ref="A{row}:A1048576"/>"#)).collect();
+    let many: String =
+        (2..200_000).map(|row| format!(r#"<mergeCell ref="A{row}:A1048576"/>"#)).collect();
     let many = merged("A1", 1).replace("</mergeCells>", &(many + "</mergeCells>"));
     let told = check(&folder.write("b.xlsx", xlsx("").with(SHEET, many).zip()));
     told.refused("too-large", &["merged"]);
@@ -165,15 +195,20 @@ fn cells_merged_down_a_whole_sheet_count_as_cells() {
         .collect();
     let first = row(2, &vec![Cell::Text("2800"); 1000]);
     let rows = heading_row() + &first + &"<row><c><v>1</v></c></row>".repeat(100_000);
-    let part = sheet(&rows).replace("</sheetData>", &format!("</sheetData><mergeCells>{areas}</mergeCells>"));
+    let part = sheet(&rows)
+        .replace("</sheetData>", &format!("</sheetData><mergeCells>{areas}</mergeCells>"));
     let folder = Folder::new();
-    check(&folder.write("down.xlsx", xlsx("").with(SHEET, part).zip())).refused("too-large", &["cells"]);
+    check(&folder.write("down.xlsx", xlsx("").with(SHEET, part).zip()))
+        .refused("too-large", &["cells"]);
 }
 
 #[test]
 fn styles_without_end_are_no_harm() {
     let folder = Folder::new();
-    let many = format!("<styleSheet><cellXfs>{}</cellXfs></styleSheet>", r#"<xf numFmtId="14"/>"#.repeat(1_000_000));
+    let many = format!(
+        "<styleSheet><cellXfs>{}</cellXfs></styleSheet>",
+        r#"<xf numFmtId="14"/>"#.repeat(1_000_000)
+    );
     let package = xlsx(&(heading_row() + &slow(2))).with(STYLES, many);
     check(&folder.write("styles.xlsx", package.zip())).read(1, 0);
 }

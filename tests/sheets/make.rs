@@ -246,7 +246,10 @@ pub fn heading_row() -> String {
 
 /// A sound row: its spindle is slower than the wheel is marked for.
 pub fn slow(number: usize) -> String {
-    row(number, &[Cell::Text(&format!("slow {number}")), Cell::Number(2800.0), Cell::Number(2850.0)])
+    row(
+        number,
+        &[Cell::Text(&format!("slow {number}")), Cell::Number(2800.0), Cell::Number(2850.0)],
+    )
 }
 
 /// An OpenDocument workbook; `tables` are whole.

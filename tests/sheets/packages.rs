@@ -17,7 +17,7 @@ fn sound() -> Parts {
 fn with_zeros(size: usize) -> Vec<u8> {
     let mut zip =
         zip::ZipWriter::new_append(Cursor::new(sound().zip())).expect("a package to add to");
-    let options = SimpleFileOptions::default().compression_level(Some(1));
+    let options = SimpleFileOptions::default().compression_level(Some(6));
     zip.start_file("xl/media/image1.bin", options).expect("a part");
     let zeros = vec![0; 1 << 20];
     for _ in 0..size >> 20 {
@@ -63,7 +63,7 @@ fn named_again(package: &[u8], times: u32) -> Vec<u8> {
 fn a_gigabyte_of_zeros_is_not_unpacked() {
     let folder = Folder::new();
     let package = with_zeros(1 << 30);
-    assert!(package.len() < 6 << 20, "it is small: {}", package.len());
+    assert!(package.len() < 2 << 20, "it is small: {}", package.len());
     check(&folder.write("bomb.xlsx", package)).refused("too-large", &["unpacked", "268435456"]);
 }
 
@@ -118,7 +118,7 @@ fn sizes_that_are_not_so_lose_nothing() {
                 Some(_) => told.refused("bad-table", &["damaged"]),
                 None => told.read(1, 0),
             }
-            assert!(which == "unpacked" || told.error.is_some(), "{which} {claim}: {told:?}");
+            assert!(which == "unpacked" || claim > 7 || told.error.is_some(), "{claim}: {told:?}");
         }
     }
 }

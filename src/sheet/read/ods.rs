@@ -10,12 +10,12 @@ use std::ops::ControlFlow;
 use quick_xml::events::{BytesStart, Event};
 
 use super::package::{MOST_PARTS, Package, Xml, add_reference, attribute};
-use super::strings::shorten;
+use super::strings::{LONGEST_TEXT, shorten};
 use super::xlsx::DIALECT;
 use super::{no_sheet, not_a_workbook};
 use crate::error::{Error, ErrorKind};
 use crate::sheet::cell::{Cell, Held};
-use crate::sheet::intake::{Intake, MOST_CHARACTERS, MOST_COLUMNS};
+use crate::sheet::intake::{Intake, MOST_COLUMNS};
 use crate::sheet::layout::{Feed, RowSoFar};
 use crate::units::Date;
 
@@ -151,7 +151,7 @@ impl Sheet<'_> {
             let last_row = self.row.number.saturating_add(over - 1);
             self.feed.merged(first, last_row, cell.cell());
         }
-        for column in (first..self.row.next_column).take(MOST_COLUMNS + 1) {
+        for column in (first.min(MOST_COLUMNS)..self.row.next_column).take(MOST_COLUMNS + 1) {
             self.row.put(column, cell.clone());
         }
         Ok(())
@@ -308,8 +308,8 @@ fn shown(xml: &mut Xml<'_>, end: &str) -> Result<String, Error> {
                         paragraphs += 1;
                     }
                     "s" => {
-                        let spaces = times(&tag, "c").min(MOST_CHARACTERS);
-                        text.extend(std::iter::repeat_n(' ', spaces));
+                        let room = LONGEST_TEXT.saturating_sub(text.len());
+                        text.extend(std::iter::repeat_n(' ', times(&tag, "c").min(room)));
                     }
                     "tab" => text.push('\t'),
                     "line-break" => text.push('\n'),

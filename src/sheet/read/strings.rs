@@ -6,6 +6,8 @@ use super::package::{Package, Xml};
 use crate::error::{Error, ErrorKind};
 use crate::sheet::intake::MOST_CHARACTERS;
 
+/// Bytes that are too many for any cell, whatever its characters.
+pub(super) const LONGEST_TEXT: usize = 4 * MOST_CHARACTERS + 4;
 /// Most texts that cells can share.
 const MOST_STRINGS: usize = 1_000_000;
 
@@ -92,8 +94,8 @@ pub(super) fn text_until(xml: &mut Xml<'_>, end: &str) -> Result<String, Error> 
 /// Keeps a text from filling the memory: many short pieces can add up to more than
 /// any one. It stays longer than a cell may be, and spoils its row.
 pub(super) fn shorten(text: &mut String) {
-    if text.len() > 8 * MOST_CHARACTERS {
-        text.truncate(text.floor_char_boundary(4 * MOST_CHARACTERS + 4));
+    if text.len() > 2 * LONGEST_TEXT {
+        text.truncate(text.floor_char_boundary(LONGEST_TEXT));
     }
 }
 

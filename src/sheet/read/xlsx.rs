@@ -319,8 +319,7 @@ fn read_sheet(
                     }
                     feed.row(row.number, &borrowed, std::mem::take(&mut row.facts))?;
                     rows += 1;
-                    if rows % 1024 == 0
-                        && each((xml.position() as f64 / size).min(1.0)).is_break()
+                    if rows % 1024 == 0 && each((xml.position() as f64 / size).min(1.0)).is_break()
                     {
                         return Err(ErrorKind::Stopped { rows }.into());
                     }
