@@ -28,7 +28,7 @@ pub(crate) struct Kept {
 /// Bytes that keeping a value takes besides its text, about.
 const VALUE_BYTES: u64 = 64;
 /// Bytes that the problem of a row takes besides what it says, about.
-const PROBLEM_BYTES: u64 = 250;
+const PROBLEM_BYTES: u64 = 350;
 
 impl Kept {
     pub(crate) fn new(headings: Vec<String>) -> Self {

@@ -5,8 +5,7 @@ use rust_xlsxwriter::{Format, Formula, Workbook};
 
 use crate::make::{
     BOOK, BOOK_RELATIONS, HEADINGS, SHEET, STRINGS, STYLES, book, check_with, checked, heading_row,
-    labels, ods_headings, ods_of, ods_slow, refused, relations, row, rows, sheet, slow, strings,
-    xlsx,
+    labels, ods_headings, ods_of, ods_slow, refused, relations, row, sheet, slow, strings, xlsx,
 };
 use crate::make::{Parts, ods_row};
 

@@ -276,7 +276,7 @@ fn read_sheet(
     let merged = if package.merges(part) { read_merged(package, part)? } else { HashMap::new() };
     let size = package.size(part).max(1) as f64;
     let mut xml = package.xml(part)?;
-    let mut buffer = Vec::new();
+    let (mut buffer, mut inner) = (Vec::new(), Vec::new());
     let (mut row, mut rows, mut inside) = (RowSoFar::default(), 0, false);
     // The number of the last row that had a sound one.
     let mut before = 0;
@@ -299,7 +299,6 @@ fn read_sheet(
                     }
                 }
                 "c" if inside => {
-                    let mut inner = Vec::new();
                     let tag = tag.into_owned();
                     let cell = read_cell(&mut xml, &tag, book, &mut row, &mut inner)?;
                     feed.count(1, &cell)?;
