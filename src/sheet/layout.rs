@@ -350,7 +350,7 @@ fn told(intake: &Intake, marks: &[Mark]) -> Option<String> {
         .collect();
     let comma: Vec<String> = measured
         .iter()
-        .filter(|(mark, _)| mark.decimal == Decimal::Comma)
+        .filter(|(mark, _)| mark.decimal == Decimal::Comma && !mark.unsettled)
         .map(|(_, heading)| cut(heading.trim()))
         .collect();
     if comma.is_empty() {
