@@ -32,6 +32,7 @@ from hubwright._core import (
     check_rows,
     rules,
     sources,
+    write_template,
 )
 from hubwright.errors import (
     FileError,
@@ -109,4 +110,5 @@ __all__ = [
     "sources",
     "wheel",
     "words",
+    "write_template",
 ]

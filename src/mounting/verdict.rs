@@ -86,8 +86,20 @@ impl Figure {
             Self::Rim(v) => v.get::<meter_per_second>(),
             Self::Size(d) => d.get::<millimeter>(),
             Self::Angle(a) => a.get::<degree>(),
-            Self::Day(day) => day.days() as f64,
+            Self::Day(day) => return day.days() as f64,
         }
+        .steps()
+    }
+}
+
+trait Steps {
+    /// Without the noise of converting: millionths are the steps that rules compare in.
+    fn steps(self) -> f64;
+}
+
+impl Steps for f64 {
+    fn steps(self) -> f64 {
+        (self * 1e6).round() / 1e6
     }
 }
 
@@ -151,8 +163,8 @@ impl Finding {
         let figure = |fact| Figure::of(measure, fact);
         let (found, demanded) = (figure(judged.found), figure(judged.demanded));
         let margin = found.zip(demanded).map(|(found, demanded)| match side {
-            Side::Least => found.number() - demanded.number(),
-            Side::Most => demanded.number() - found.number(),
+            Side::Least => (found.number() - demanded.number()).steps(),
+            Side::Most => (demanded.number() - found.number()).steps(),
         });
         let share = margin.zip(demanded).map(|(margin, demanded)| margin / demanded.number().abs());
         Self {

@@ -11,12 +11,12 @@ use pyo3::types::PyDict;
 use super::arrow::{self, ArrowTable};
 use super::dicts::{from_dicts, table_error};
 use super::quantity::Q;
-use super::verdict::{Asked, Verdict, outcome_member};
+use super::verdict::{Asked, Verdict, outcome_member, shop};
 use super::words::{Laws, Slugs};
 use crate::error::{Error, ErrorKind, cut};
 use crate::mounting::{self, Outcome, RULES};
 use crate::sheet::batch::{self, Row as SheetRow};
-use crate::sheet::{self, Cell, Given, Intake, Options, demo, report};
+use crate::sheet::{self, Cell, Given, Intake, Options, demo, report, template};
 use crate::units::{Decimal, Length, Words};
 
 /// A row that could not be read.
@@ -245,13 +245,21 @@ impl Checked {
     /// Writes a report, whole or not at all.
     ///
     /// Args:
-    ///     path: Where to; its ending says what: `.html` or `.txt`.
+    ///     path: Where to; its ending says what: `.html` to print, `.txt`, `.xlsx` and `.csv` with the
+    ///         rows as they came and their verdicts before them, `.json` for programs.
+    ///     progress: As for `check_file`.
     ///
     /// Raises:
     ///     TextError: Another ending.
     ///     FileError: The file can't be written; an older one is as it was.
-    fn report(&self, path: PathBuf) -> PyResult<()> {
-        Ok(report::write(&self.0, &path)?)
+    #[pyo3(signature = (path, *, progress = None))]
+    fn report(&self, py: Python<'_>, path: PathBuf, progress: Option<Py<PyAny>>) -> PyResult<()> {
+        let mut telling = Telling { progress, raised: None };
+        let written = py.detach(|| report::write(&self.0, &path, &mut |share| telling.tell(share)));
+        match telling.raised {
+            Some(raised) => Err(raised),
+            None => Ok(written?),
+        }
     }
 
     fn __str__(&self) -> String {
@@ -351,7 +359,7 @@ pub fn check_file(
     progress: Option<Py<PyAny>>,
 ) -> PyResult<Checked> {
     let asked = Asked { laws, without, today, flange_tolerance, measured_within, show };
-    let (terms, shop) = asked.terms(py)?;
+    let (terms, units_shown) = asked.terms(py)?;
     let decimal = match decimal {
         None => None,
         Some("point") => Some(Decimal::Point),
@@ -371,7 +379,7 @@ pub fn check_file(
     (options.sheet, options.mapping, options.decimal) = (sheet, pairs(mapping)?, decimal);
     options.most_bytes = u64::from(most_megabytes) << 20;
     let checked = py.detach(|| {
-        sheet::check_file(&path, &terms, shop, &options, &mut |share| telling.tell(share))
+        sheet::check_file(&path, &terms, units_shown, &options, &mut |share| telling.tell(share))
     });
     match (checked, telling.raised) {
         (_, Some(raised)) => Err(raised),
@@ -424,7 +432,7 @@ pub fn check_rows(
     progress: Option<Py<PyAny>>,
 ) -> PyResult<Checked> {
     let asked = Asked { laws, without, today, flange_tolerance, measured_within, show };
-    let (terms, shop) = asked.terms(py)?;
+    let (terms, units_shown) = asked.terms(py)?;
     let (units, mapping) = (pairs(units)?, pairs(mapping)?);
     let given = Given { units: &units, mapping: &mapping };
     let mut telling = Telling { progress, raised: None };
@@ -465,12 +473,33 @@ pub fn check_rows(
         None => from_dicts(table, given)?,
     };
     let checked = py.detach(|| {
-        batch::Checked::of("table".into(), intake, &terms, shop, &mut |share| telling.tell(share))
+        batch::Checked::of("table".into(), intake, &terms, units_shown, &mut |share| telling.tell(share))
     });
     match (checked, telling.raised) {
         (_, Some(raised)) => Err(raised),
         (checked, None) => Ok(Checked(checked?)),
     }
+}
+
+/// Writes an empty rack to fill in: every heading with its unit, words to choose from, a note and an example.
+///
+/// Args:
+///     path: Where to: a new `.xlsx` file.
+///     show: `"mm"` or `"in"`.
+///
+/// Raises:
+///     TextError: Another ending or other units.
+///     FileError: The file can't be written, or is there already.
+#[pyfunction]
+#[pyo3(signature = (path, *, show = "mm"))]
+pub fn write_template(path: PathBuf, show: &str) -> PyResult<()> {
+    Ok(template::write(&path, shop(show)?)?)
+}
+
+/// The JSON Schema of reports that end in `.json`.
+#[pyfunction]
+pub fn report_schema() -> &'static str {
+    report::SCHEMA
 }
 
 /// Writes the demo rack, in three dialects, into a folder.

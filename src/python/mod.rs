@@ -21,7 +21,10 @@ mod _core {
     #[pymodule_export]
     use super::arrow::ArrowTable;
     #[pymodule_export]
-    use super::checked::{Checked, Counts, Problem, Row, Rows, check_file, check_rows, write_demo};
+    use super::checked::{
+        Checked, Counts, Problem, Row, Rows, check_file, check_rows, report_schema, write_demo,
+        write_template,
+    };
     #[pymodule_export]
     use super::column::rim_speed_column;
     #[pymodule_export]

@@ -6,7 +6,7 @@ use pyo3::types::PyDate;
 use super::parts::{FieldCrossing, Mounting};
 use super::quantity::{Out, Q};
 use super::words::{Laws, Slugs, WordOut, member};
-use crate::error::Error;
+use crate::error::{Error, ErrorKind, cut};
 use crate::mounting::verdict::Figure;
 use crate::mounting::{self, Outcome, RULES, Terms};
 use crate::source;
@@ -367,21 +367,23 @@ impl Asked<'_, '_> {
         for slug in self.without.map_or_else(Vec::new, |Slugs(slugs)| slugs) {
             terms = terms.without(&slug)?;
         }
-        let shop = match self.show {
-            None => None,
-            Some("mm") => Some(Shop::Metric),
-            Some("in") => Some(Shop::Inch),
-            Some(other) => {
-                return Err(Error::from(crate::error::ErrorKind::UnknownWord {
-                    argument: "show".into(),
-                    text: crate::error::cut(other),
-                    allowed: "mm, in".into(),
-                    hint: "give show=\"mm\" or show=\"in\"".into(),
-                })
-                .into());
-            }
-        };
+        let shop = self.show.map(shop).transpose()?;
         Ok((terms.with_shop(shop.unwrap_or_default()), shop))
+    }
+}
+
+/// The shop that reads millimetres or inches.
+pub(super) fn shop(show: &str) -> Result<Shop, Error> {
+    match show {
+        "mm" => Ok(Shop::Metric),
+        "in" => Ok(Shop::Inch),
+        other => Err(ErrorKind::UnknownWord {
+            argument: "show".into(),
+            text: cut(other),
+            allowed: "mm, in".into(),
+            hint: "give show=\"mm\" or show=\"in\"".into(),
+        }
+        .into()),
     }
 }
 

@@ -9,6 +9,7 @@ mod kept;
 mod layout;
 pub mod read;
 pub mod report;
+pub mod template;
 
 pub use batch::{Checked, Problem, Row, check_file};
 pub use cell::Cell;

@@ -3,7 +3,7 @@
 use askama::Template;
 
 use super::super::batch::{Checked, Row};
-use super::{MOST_LISTED, counted, summary, unread};
+use super::{MOST_LISTED, counted, made_by, reading_notes, summary};
 use crate::error::{Error, ErrorKind};
 use crate::mounting::{Finding, Outcome, Verdict, cautions};
 
@@ -12,13 +12,13 @@ use crate::mounting::{Finding, Outcome, Verdict, cautions};
 #[template(path = "report.html", config = ".askama.toml")]
 struct Page<'a> {
     name: &'a str,
-    version: &'static str,
+    made_by: String,
     today: Option<String>,
     counted: String,
     mountings: usize,
     rows: Vec<Line>,
     more: usize,
-    unread: Vec<String>,
+    notes: Vec<String>,
     terms: Vec<String>,
     before: &'static [&'static str],
     first: &'static str,
@@ -138,13 +138,13 @@ pub fn html(checked: &Checked) -> Result<String, Error> {
         order.iter().take(MOST_LISTED).filter_map(|row| checked.row(*row)).map(Line::of).collect();
     let page = Page {
         name: &checked.name,
-        version: env!("CARGO_PKG_VERSION"),
+        made_by: made_by(),
         today: checked.terms.today.map(|today| today.to_string()),
         counted: counted(checked),
         mountings: checked.len(),
         more: checked.len() - rows.len(),
         rows,
-        unread: unread(checked),
+        notes: reading_notes(checked),
         terms: cautions::terms_lines(&checked.terms),
         before: cautions::BEFORE_YOU_START,
         first: cautions::FIRST,

@@ -1,0 +1,284 @@
+//! The report as a workbook: the rows as they came with their verdicts before
+//! them, and every finding on a sheet of its own.
+
+use std::io::{self, Write};
+
+use rust_xlsxwriter::{Color, Format, FormatAlign, FormatBorder, Workbook, Worksheet, XlsxError};
+
+use super::super::batch::{Checked, Row};
+use super::super::cell::Cell;
+use super::super::intake::{MOST_CHARACTERS, MOST_ROWS};
+use super::{Told, added, added_headings, judged_by, made_by, reading_notes, summary, two_lines};
+use crate::mounting::verdict::Figure;
+use crate::mounting::{Finding, Outcome, cautions};
+
+/// Days from the beginning of a workbook's calendar to 1970-01-01.
+pub(in crate::sheet) const DAY_1970: i64 = 25_569;
+
+/// Writes it; rows go through a file as they are made, so that a long rack does not fill the memory.
+pub(super) fn write(
+    checked: &Checked,
+    out: &mut dyn Write,
+    told: &Told<'_>,
+) -> io::Result<()> {
+    let mut workbook = Workbook::new();
+    let styles = Styles::new();
+    rack(workbook.add_worksheet_with_constant_memory().map_err(failed)?, checked, &styles, told)?;
+    let sheet = workbook.add_worksheet_with_constant_memory().map_err(failed)?;
+    findings(sheet, checked, &styles).map_err(failed)?;
+    let sheet = workbook.add_worksheet_with_constant_memory().map_err(failed)?;
+    about(sheet, checked, &styles).map_err(failed)?;
+    out.write_all(&workbook.save_to_buffer().map_err(failed)?)
+}
+
+pub(in crate::sheet) fn failed(error: XlsxError) -> io::Error {
+    io::Error::other(error)
+}
+
+/// How cells look. Every outcome has its word, so that the colours are no more than a help.
+struct Styles {
+    heading: Format,
+    ours: Format,
+    day: Format,
+    wrapped: Format,
+    refuse: Format,
+    unknown: Format,
+    caution: Format,
+    pass: Format,
+}
+
+/// The format of a row of headings.
+pub(in crate::sheet) fn heading_style() -> Format {
+    Format::new()
+        .set_bold()
+        .set_text_wrap()
+        .set_align(FormatAlign::Top)
+        .set_border_bottom(FormatBorder::Thin)
+        .set_background_color(Color::RGB(0x00EC_EAE3))
+}
+
+impl Styles {
+    fn new() -> Self {
+        let word = |back: u32, ink: u32| {
+            Format::new()
+                .set_bold()
+                .set_align(FormatAlign::Top)
+                .set_background_color(Color::RGB(back))
+                .set_font_color(Color::RGB(ink))
+        };
+        Self {
+            heading: heading_style(),
+            ours: heading_style().set_background_color(Color::RGB(0x00D9_DEE4)),
+            day: Format::new().set_num_format("yyyy-mm-dd"),
+            wrapped: Format::new().set_text_wrap().set_align(FormatAlign::Top),
+            refuse: word(0x00F6_D5D3, 0x0080_1216),
+            unknown: word(0x00E6_DAF2, 0x004F_2C78),
+            caution: word(0x00FB_E9C4, 0x0068_4400),
+            pass: word(0x00DC_EEDF, 0x001A_5430),
+        }
+    }
+
+    fn of(&self, outcome: Option<Outcome>) -> &Format {
+        match outcome {
+            Some(Outcome::Refuse) | None => &self.refuse,
+            Some(Outcome::Unknown) => &self.unknown,
+            Some(Outcome::Caution) => &self.caution,
+            Some(Outcome::Pass | Outcome::NotChecked) => &self.pass,
+        }
+    }
+}
+
+/// Text in a cell: always text, never a formula, and never longer than a cell takes.
+pub(in crate::sheet) fn text(
+    sheet: &mut Worksheet,
+    row: u32,
+    column: u16,
+    text: &str,
+    format: &Format,
+) -> Result<(), XlsxError> {
+    if text.chars().count() <= MOST_CHARACTERS {
+        sheet.write_string_with_format(row, column, text, format)?;
+    } else {
+        let cut: String = text.chars().take(MOST_CHARACTERS - 1).chain(['…']).collect();
+        sheet.write_string_with_format(row, column, cut, format)?;
+    }
+    Ok(())
+}
+
+/// Columns of the longest sheet, headings included.
+const LAST_ROW: usize = MOST_ROWS - 1;
+
+fn rack(
+    sheet: &mut Worksheet,
+    checked: &Checked,
+    styles: &Styles,
+    told: &Told<'_>,
+) -> io::Result<()> {
+    let plain = Format::new();
+    let lay_out = |sheet: &mut Worksheet| -> Result<(), XlsxError> {
+        sheet.set_name("rack")?;
+        sheet.set_landscape().set_repeat_rows(0, 0)?.set_freeze_panes(1, 3)?;
+        for (column, width) in [9.0, 13.0, 44.0, 32.0, 20.0].into_iter().enumerate() {
+            sheet.set_column_width(column as u16, width)?;
+        }
+        for (at, heading) in checked.headings().iter().enumerate() {
+            let width = heading.chars().count().clamp(9, 16) as f64;
+            sheet.set_column_width((at + super::ADDED.len()) as u16, width)?;
+        }
+        for (column, heading) in added_headings().enumerate() {
+            text(sheet, 0, column as u16, &heading, &styles.ours)?;
+        }
+        for (at, heading) in checked.headings().iter().enumerate() {
+            text(sheet, 0, (at + super::ADDED.len()) as u16, heading, &styles.heading)?;
+        }
+        Ok(())
+    };
+    lay_out(sheet).map_err(failed)?;
+    let judged_by = judged_by(checked);
+    for (at, row) in checked.rows().enumerate().take(LAST_ROW) {
+        told.one()?;
+        let line = at as u32 + 1;
+        let put = |sheet: &mut Worksheet| -> Result<(), XlsxError> {
+            sheet.write_number(line, 0, row.number as f64)?;
+            let [word, because, advice, judged_by] = added(&row, &judged_by);
+            text(sheet, line, 1, &word, styles.of(row.worst))?;
+            for (column, said) in [(2, because), (3, advice), (4, judged_by)] {
+                text(sheet, line, column, &said, &plain)?;
+            }
+            for (at, cell) in checked.cells(at).enumerate() {
+                let column = (at + super::ADDED.len()) as u16;
+                match cell {
+                    Cell::Blank => {}
+                    Cell::Text(said) | Cell::Fault(said) => text(sheet, line, column, said, &plain)?,
+                    Cell::Number(number) if number.is_finite() => {
+                        sheet.write_number(line, column, number)?;
+                    }
+                    Cell::Number(number) => text(sheet, line, column, &number.to_string(), &plain)?,
+                    Cell::Truth(truth) => {
+                        sheet.write_boolean(line, column, truth)?;
+                    }
+                    Cell::Day(day) => {
+                        let serial = (day + DAY_1970) as f64;
+                        sheet.write_number_with_format(line, column, serial, &styles.day)?;
+                    }
+                }
+            }
+            Ok(())
+        };
+        put(sheet).map_err(failed)?;
+    }
+    Ok(())
+}
+
+const FINDING: [(&str, f64); 12] = [
+    ("row", 7.0),
+    ("mounting", 24.0),
+    ("outcome", 13.0),
+    ("rule", 22.0),
+    ("says", 60.0),
+    ("found", 11.0),
+    ("demanded", 11.0),
+    ("margin", 11.0),
+    ("unit", 7.0),
+    ("source", 40.0),
+    ("status of the source", 20.0),
+    ("advice", 44.0),
+];
+
+fn findings(sheet: &mut Worksheet, checked: &Checked, styles: &Styles) -> Result<(), XlsxError> {
+    sheet.set_name("findings")?;
+    sheet.set_landscape().set_print_fit_to_pages(1, 0).set_repeat_rows(0, 0)?;
+    sheet.set_freeze_panes(1, 2)?;
+    for (column, (heading, width)) in FINDING.into_iter().enumerate() {
+        sheet.set_column_width(column as u16, width)?;
+        text(sheet, 0, column as u16, heading, &styles.heading)?;
+    }
+    let mut line = 1;
+    for place in checked.worst_first() {
+        let Some(row) = checked.row(place) else { continue };
+        let said = row.verdict.as_ref().map_or(1, |verdict| {
+            verdict.findings.iter().filter(|finding| finding.outcome < Outcome::Pass).count()
+        });
+        if line as usize + said > LAST_ROW {
+            return text(sheet, line, 4, "There is no room for more; the other findings are in the other reports.", &styles.wrapped);
+        }
+        match &row.verdict {
+            Ok(verdict) => {
+                let worth = verdict.findings.iter().filter(|finding| finding.outcome < Outcome::Pass);
+                for finding in worth {
+                    one(sheet, line, &row, finding, styles)?;
+                    line += 1;
+                }
+            }
+            Err(error) => {
+                let (wrong, hint) = two_lines(error);
+                start(sheet, line, &row, None, styles)?;
+                text(sheet, line, 4, &wrong, &styles.wrapped)?;
+                text(sheet, line, 11, &hint, &styles.wrapped)?;
+                line += 1;
+            }
+        }
+    }
+    sheet.autofilter(0, 0, line.max(2) - 1, FINDING.len() as u16 - 1)?;
+    Ok(())
+}
+
+fn start(
+    sheet: &mut Worksheet,
+    line: u32,
+    row: &Row,
+    outcome: Option<Outcome>,
+    styles: &Styles,
+) -> Result<(), XlsxError> {
+    sheet.write_number_with_format(line, 0, row.number as f64, &styles.wrapped)?;
+    text(sheet, line, 1, &row.name, &styles.wrapped)?;
+    text(sheet, line, 2, outcome.map_or("unreadable", Outcome::printed), styles.of(outcome))
+}
+
+fn one(
+    sheet: &mut Worksheet,
+    line: u32,
+    row: &Row,
+    finding: &Finding,
+    styles: &Styles,
+) -> Result<(), XlsxError> {
+    start(sheet, line, row, Some(finding.outcome), styles)?;
+    text(sheet, line, 3, finding.rule.slug, &styles.wrapped)?;
+    text(sheet, line, 4, &finding.says, &styles.wrapped)?;
+    for (column, figure) in [(5, finding.found), (6, finding.demanded)] {
+        match figure {
+            None => {}
+            Some(Figure::Day(day)) => text(sheet, line, column, &day.to_string(), &styles.wrapped)?,
+            Some(figure) => {
+                sheet.write_number_with_format(line, column, figure.number(), &styles.wrapped)?;
+            }
+        }
+    }
+    if let Some(margin) = finding.margin {
+        sheet.write_number_with_format(line, 7, margin, &styles.wrapped)?;
+    }
+    text(sheet, line, 8, finding.unit, &styles.wrapped)?;
+    if let Some(source) = finding.source {
+        text(sheet, line, 9, &source.to_string(), &styles.wrapped)?;
+        text(sheet, line, 10, source.status.word(), &styles.wrapped)?;
+    }
+    text(sheet, line, 11, finding.advice, &styles.wrapped)
+}
+
+fn about(sheet: &mut Worksheet, checked: &Checked, styles: &Styles) -> Result<(), XlsxError> {
+    sheet.set_name("read first")?;
+    sheet.set_print_fit_to_pages(1, 0).set_column_width(0, 110)?;
+    let today = checked.terms.today.map(|today| format!("Judged on {today}."));
+    let lines = [summary(checked), made_by()]
+        .into_iter()
+        .chain(today)
+        .chain(cautions::terms_lines(&checked.terms))
+        .chain(reading_notes(checked))
+        .chain([cautions::FIRST.to_owned(), String::new(), "Before you start it:".to_owned()])
+        .chain(cautions::BEFORE_YOU_START.iter().map(|line| format!("• {line}")));
+    for (line, said) in lines.enumerate() {
+        let style = if line == 0 { &styles.heading } else { &styles.wrapped };
+        text(sheet, line as u32, 0, &said, style)?;
+    }
+    Ok(())
+}
