@@ -473,7 +473,9 @@ pub fn check_rows(
         None => from_dicts(table, given)?,
     };
     let checked = py.detach(|| {
-        batch::Checked::of("table".into(), intake, &terms, units_shown, &mut |share| telling.tell(share))
+        batch::Checked::of("table".into(), intake, &terms, units_shown, &mut |share| {
+            telling.tell(share)
+        })
     });
     match (checked, telling.raised) {
         (_, Some(raised)) => Err(raised),

@@ -9,7 +9,7 @@ use rust_xlsxwriter::{
 
 use super::demo;
 use super::heading::{self, Column};
-use super::report::workbook::{failed, heading_style, text};
+use super::report::workbook::{failed, heading_style, height, paper, text};
 use super::report::write_whole;
 use crate::error::{Error, ErrorKind};
 use crate::mounting::{FIELDS, Field, NoneMeans};
@@ -148,17 +148,11 @@ fn takes(field: &Field, shop: Shop) -> String {
     }
 }
 
-fn paper(sheet: &mut Worksheet, shop: Shop) {
-    // A4 and Letter, by their numbers in the file format.
-    sheet.set_paper_size(if shop == Shop::Inch { 1 } else { 9 });
-    sheet.set_footer("&L&A&RPage &P of &N");
-}
-
 fn rack(sheet: &mut Worksheet, shop: Shop, lists: &Lists) -> Result<(), XlsxError> {
     sheet.set_name("rack")?;
     paper(sheet, shop);
     sheet.set_landscape().set_repeat_rows(0, 0)?.set_repeat_columns(0, 0)?;
-    sheet.set_freeze_panes(1, 1)?;
+    sheet.set_print_gridlines(true).set_freeze_panes(1, 1)?;
     sheet.set_row_height(0, 62)?;
     sheet.set_column_width(0, 24)?;
     let (heading, plain) = (heading_style(), Format::new().set_align(FormatAlign::Left));
@@ -169,7 +163,11 @@ fn rack(sheet: &mut Worksheet, shop: Shop, lists: &Lists) -> Result<(), XlsxErro
         let column = at as u16 + 1;
         sheet.set_column_width(column, 12.5)?;
         text(sheet, 0, column, &full_heading(field, shop), &heading)?;
-        note(sheet, column, &format!("{} Takes {}.{}", field.doc.trim(), takes(field, shop), none_says(field)))?;
+        note(
+            sheet,
+            column,
+            &format!("{} Takes {}.{}", field.doc.trim(), takes(field, shop), none_says(field)),
+        )?;
         match number(&said, Decimal::Point) {
             Ok(value) if unit(field, shop).is_some() => {
                 sheet.write_number_with_format(1, column, value, &plain)?;
@@ -205,9 +203,12 @@ fn note(sheet: &mut Worksheet, column: u16, said: &str) -> Result<(), XlsxError>
 }
 
 fn headings(sheet: &mut Worksheet, shop: Shop) -> Result<(), XlsxError> {
+    const HEADING: f64 = 32.0;
+    const TAKES: f64 = 40.0;
+    const IS: f64 = 60.0;
     sheet.set_name("headings")?;
     paper(sheet, shop);
-    sheet.set_print_fit_to_pages(1, 0).set_repeat_rows(6, 6)?;
+    sheet.set_landscape().set_print_fit_to_pages(1, 0).set_repeat_rows(6, 6)?;
     let wrapped = Format::new().set_text_wrap().set_align(FormatAlign::Top);
     let head = [
         "How to fill in the sheet \"rack\"",
@@ -219,9 +220,9 @@ fn headings(sheet: &mut Worksheet, shop: Shop) -> Result<(), XlsxError> {
     for (line, said) in head.into_iter().enumerate() {
         let format = if line == 0 { heading_style() } else { wrapped.clone() };
         sheet.merge_range(line as u32, 0, line as u32, 2, said, &format)?;
-        sheet.set_row_height(line as u32, if line == 2 { 32 } else { 17 })?;
+        sheet.set_row_height(line as u32, height(&[(said, HEADING + TAKES + IS)]))?;
     }
-    let columns = [("heading", 30.0), ("takes", 38.0), ("what it is", 56.0)];
+    let columns = [("heading", HEADING), ("takes", TAKES), ("what it is", IS)];
     for (column, (heading, width)) in columns.into_iter().enumerate() {
         sheet.set_column_width(column as u16, width)?;
         text(sheet, 6, column as u16, heading, &heading_style())?;
@@ -229,15 +230,20 @@ fn headings(sheet: &mut Worksheet, shop: Shop) -> Result<(), XlsxError> {
     for (at, field) in FIELDS.iter().enumerate() {
         let line = at as u32 + 7;
         let doc = field.doc.split_whitespace().collect::<Vec<_>>().join(" ");
-        text(sheet, line, 0, &full_heading(field, shop), &wrapped)?;
-        text(sheet, line, 1, &takes(field, shop), &wrapped)?;
-        text(sheet, line, 2, &format!("{doc}{}", none_says(field)), &wrapped)?;
+        let said =
+            [full_heading(field, shop), takes(field, shop), format!("{doc}{}", none_says(field))];
+        let [heading, takes, is] = &said;
+        sheet.set_row_height(line, height(&[(heading, HEADING), (takes, TAKES), (is, IS)]))?;
+        for (column, said) in said.iter().enumerate() {
+            text(sheet, line, column as u16, said, &wrapped)?;
+        }
     }
     Ok(())
 }
 
 fn lists(sheet: &mut Worksheet, lists: &Lists) -> Result<(), XlsxError> {
     sheet.set_name("words")?;
+    sheet.set_landscape().set_print_fit_to_pages(1, 0);
     for (column, (words, fields)) in lists.iter().enumerate() {
         let column = column as u16;
         sheet.set_column_width(column, 22)?;

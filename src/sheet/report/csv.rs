@@ -4,25 +4,19 @@ use std::io::{self, Write};
 
 use super::super::batch::Checked;
 use super::super::cell::Cell;
-use super::{Told, added, added_headings, judged_by};
+use super::{Told, added, headings, judged_by};
 use crate::units::{Date, Decimal, number};
 
 /// Writes it with a byte order mark, for office programs, and by RFC 4180.
-pub(super) fn write(
-    checked: &Checked,
-    out: &mut dyn Write,
-    told: &Told<'_>,
-) -> io::Result<()> {
+pub(super) fn write(checked: &Checked, out: &mut dyn Write, told: &Told<'_>) -> io::Result<()> {
     out.write_all("\u{feff}".as_bytes())?;
-    let mut csv =
-        csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(out);
-    let headings = added_headings().chain(checked.headings().iter().map(|text| plain(text)));
-    csv.write_record(headings)?;
+    let mut csv = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(out);
+    csv.write_record(headings(checked).map(|(_, heading)| plain(&heading)))?;
     let judged_by = judged_by(checked);
     for (at, row) in checked.rows().enumerate() {
         told.one()?;
         csv.write_field(row.number.to_string())?;
-        for text in added(&row, &judged_by) {
+        for text in added(&row) {
             csv.write_field(plain(&text))?;
         }
         for cell in checked.cells(at) {
@@ -35,6 +29,7 @@ pub(super) fn write(
                 Cell::Fault(fault) => plain(fault),
             })?;
         }
+        csv.write_field(&judged_by)?;
         csv.write_record(None::<&[u8]>)?;
     }
     csv.flush()
@@ -42,7 +37,9 @@ pub(super) fn write(
 
 /// Text that no office program takes for a formula.
 fn plain(text: &str) -> String {
-    let formula = text.trim_start().starts_with(['=', '+', '-', '@']) || text.starts_with(['\t', '\r']);
-    let a_number = || [Decimal::Point, Decimal::Comma].iter().any(|mark| number(text, *mark).is_ok());
+    let formula =
+        text.trim_start().starts_with(['=', '+', '-', '@']) || text.starts_with(['\t', '\r']);
+    let a_number =
+        || [Decimal::Point, Decimal::Comma].iter().any(|mark| number(text, *mark).is_ok());
     if formula && !a_number() { format!("'{text}") } else { text.to_owned() }
 }

@@ -17,11 +17,7 @@ use crate::units::{Date, Words};
 pub const SCHEMA: &str = include_str!("report.schema.json");
 
 /// Writes it row by row.
-pub(super) fn write(
-    checked: &Checked,
-    out: &mut dyn Write,
-    told: &Told<'_>,
-) -> io::Result<()> {
+pub(super) fn write(checked: &Checked, out: &mut dyn Write, told: &Told<'_>) -> io::Result<()> {
     let counts = &checked.counts;
     let report = Report {
         hubwright: env!("CARGO_PKG_VERSION"),
@@ -162,10 +158,10 @@ impl<'a> One<'a> {
             row: row.number,
             mounting: &row.name,
             outcome: row.worst.map_or("unreadable", Outcome::word),
-            because: row.verdict.as_ref().map_or_else(
-                |error| super::two_lines(error).0,
-                Verdict::headline,
-            ),
+            because: row
+                .verdict
+                .as_ref()
+                .map_or_else(|error| super::two_lines(error).0, Verdict::headline),
             problem,
             cells: checked.cells(at).map(cell).collect(),
             findings: findings.unwrap_or_default().iter().map(Found::of).collect(),

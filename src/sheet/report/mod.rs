@@ -100,15 +100,20 @@ impl<'a> Told<'a> {
     }
 }
 
-/// What reports add to a row of the user's, after [`OURS`].
-const ADDED: [&str; 5] = ["row", "verdict", "because", "advice", "judged by"];
+/// What reports put before a row of the user's, each word after [`OURS`].
+const ADDED: [&str; 4] = ["row", "verdict", "because", "advice"];
+/// What they put after it.
+const LAST: &str = "judged by";
 
-fn added_headings() -> impl Iterator<Item = String> {
-    ADDED.iter().map(|word| format!("{OURS}{word}"))
+/// The headings of a report: ours, those of the table as they came, ours.
+fn headings(checked: &Checked) -> impl Iterator<Item = (bool, String)> {
+    let ours = |word: &str| (true, format!("{OURS}{word}"));
+    let theirs = checked.headings().iter().map(|heading| (false, heading.clone()));
+    ADDED.into_iter().map(ours).chain(theirs).chain(std::iter::once(ours(LAST)))
 }
 
-/// What a report adds to one row: its number is for the writer to put.
-fn added(row: &Row, judged_by: &str) -> [String; 4] {
+/// What a report puts before one row, after its number.
+fn added(row: &Row) -> [String; 3] {
     let word = row.worst.map_or("unreadable", Outcome::printed).to_owned();
     let (because, advice) = match &row.verdict {
         Ok(verdict) => {
@@ -117,7 +122,7 @@ fn added(row: &Row, judged_by: &str) -> [String; 4] {
         }
         Err(error) => two_lines(error),
     };
-    [word, because, advice, judged_by.to_owned()]
+    [word, because, advice]
 }
 
 /// What is wrong, and how to put it right.
@@ -182,7 +187,6 @@ fn unread(checked: &Checked) -> Vec<String> {
 /// How the table was read, for the top of a report.
 fn reading_notes(checked: &Checked) -> Vec<String> {
     let unread = unread(checked);
-    let columns =
-        (!unread.is_empty()).then(|| format!("Columns not read: {}.", unread.join(", ")));
+    let columns = (!unread.is_empty()).then(|| format!("Columns not read: {}.", unread.join(", ")));
     columns.into_iter().chain(checked.notes.iter().cloned()).collect()
 }

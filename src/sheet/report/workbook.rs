@@ -8,19 +8,16 @@ use rust_xlsxwriter::{Color, Format, FormatAlign, FormatBorder, Workbook, Worksh
 use super::super::batch::{Checked, Row};
 use super::super::cell::Cell;
 use super::super::intake::{MOST_CHARACTERS, MOST_ROWS};
-use super::{Told, added, added_headings, judged_by, made_by, reading_notes, summary, two_lines};
+use super::{ADDED, Told, added, headings, judged_by, made_by, reading_notes, summary, two_lines};
 use crate::mounting::verdict::Figure;
 use crate::mounting::{Finding, Outcome, cautions};
+use crate::units::Shop;
 
 /// Days from the beginning of a workbook's calendar to 1970-01-01.
 pub(in crate::sheet) const DAY_1970: i64 = 25_569;
 
 /// Writes it; rows go through a file as they are made, so that a long rack does not fill the memory.
-pub(super) fn write(
-    checked: &Checked,
-    out: &mut dyn Write,
-    told: &Told<'_>,
-) -> io::Result<()> {
+pub(super) fn write(checked: &Checked, out: &mut dyn Write, told: &Told<'_>) -> io::Result<()> {
     let mut workbook = Workbook::new();
     let styles = Styles::new();
     rack(workbook.add_worksheet_with_constant_memory().map_err(failed)?, checked, &styles, told)?;
@@ -105,7 +102,22 @@ pub(in crate::sheet) fn text(
     Ok(())
 }
 
-/// Columns of the longest sheet, headings included.
+/// A4 or Letter, by their numbers in the file format, with pages numbered.
+pub(in crate::sheet) fn paper(sheet: &mut Worksheet, shop: Shop) {
+    sheet.set_paper_size(if shop == Shop::Inch { 1 } else { 9 });
+    sheet.set_footer("&L&A&RPage &P of &N");
+}
+
+/// The height of a row of wrapped texts in columns of so many characters: not
+/// every office program works it out.
+pub(in crate::sheet) fn height(texts: &[(&str, f64)]) -> f64 {
+    let lines = |(text, width): &(&str, f64)| (1.15 * text.chars().count() as f64 / width).ceil();
+    let lines = texts.iter().map(lines).fold(1.0, f64::max);
+    // 409 points are the most that a row can have.
+    (2.0 + 13.5 * lines).min(409.0)
+}
+
+/// The last row of the longest sheet, from 0.
 const LAST_ROW: usize = MOST_ROWS - 1;
 
 fn rack(
@@ -117,19 +129,20 @@ fn rack(
     let plain = Format::new();
     let lay_out = |sheet: &mut Worksheet| -> Result<(), XlsxError> {
         sheet.set_name("rack")?;
-        sheet.set_landscape().set_repeat_rows(0, 0)?.set_freeze_panes(1, 3)?;
-        for (column, width) in [9.0, 13.0, 44.0, 32.0, 20.0].into_iter().enumerate() {
+        paper(sheet, checked.terms.shop);
+        sheet.set_landscape().set_repeat_rows(0, 0)?.set_repeat_columns(0, 1)?;
+        sheet.set_freeze_panes(1, 2)?.set_row_height(0, 48)?;
+        for (column, (ours, heading)) in headings(checked).enumerate() {
+            let width = match column {
+                0 => 10.0,
+                1 => 13.0,
+                2 | 3 => 40.0,
+                // A long list of names spreads over its own column only.
+                _ => heading.chars().count().clamp(10, 14) as f64,
+            };
             sheet.set_column_width(column as u16, width)?;
-        }
-        for (at, heading) in checked.headings().iter().enumerate() {
-            let width = heading.chars().count().clamp(9, 16) as f64;
-            sheet.set_column_width((at + super::ADDED.len()) as u16, width)?;
-        }
-        for (column, heading) in added_headings().enumerate() {
-            text(sheet, 0, column as u16, &heading, &styles.ours)?;
-        }
-        for (at, heading) in checked.headings().iter().enumerate() {
-            text(sheet, 0, (at + super::ADDED.len()) as u16, heading, &styles.heading)?;
+            let style = if ours { &styles.ours } else { &styles.heading };
+            text(sheet, 0, column as u16, &heading, style)?;
         }
         Ok(())
     };
@@ -140,16 +153,17 @@ fn rack(
         let line = at as u32 + 1;
         let put = |sheet: &mut Worksheet| -> Result<(), XlsxError> {
             sheet.write_number(line, 0, row.number as f64)?;
-            let [word, because, advice, judged_by] = added(&row, &judged_by);
+            let [word, because, advice] = added(&row);
             text(sheet, line, 1, &word, styles.of(row.worst))?;
-            for (column, said) in [(2, because), (3, advice), (4, judged_by)] {
-                text(sheet, line, column, &said, &plain)?;
-            }
+            text(sheet, line, 2, &because, &plain)?;
+            text(sheet, line, 3, &advice, &plain)?;
             for (at, cell) in checked.cells(at).enumerate() {
-                let column = (at + super::ADDED.len()) as u16;
+                let column = (at + ADDED.len()) as u16;
                 match cell {
                     Cell::Blank => {}
-                    Cell::Text(said) | Cell::Fault(said) => text(sheet, line, column, said, &plain)?,
+                    Cell::Text(said) | Cell::Fault(said) => {
+                        text(sheet, line, column, said, &plain)?
+                    }
                     Cell::Number(number) if number.is_finite() => {
                         sheet.write_number(line, column, number)?;
                     }
@@ -163,30 +177,37 @@ fn rack(
                     }
                 }
             }
-            Ok(())
+            let last = (checked.headings().len() + ADDED.len()) as u16;
+            text(sheet, line, last, &judged_by, &plain)
         };
         put(sheet).map_err(failed)?;
     }
     Ok(())
 }
 
-const FINDING: [(&str, f64); 12] = [
-    ("row", 7.0),
-    ("mounting", 24.0),
-    ("outcome", 13.0),
-    ("rule", 22.0),
-    ("says", 60.0),
-    ("found", 11.0),
-    ("demanded", 11.0),
-    ("margin", 11.0),
-    ("unit", 7.0),
-    ("source", 40.0),
-    ("status of the source", 20.0),
-    ("advice", 44.0),
+/// Widths of the columns whose texts may need several lines.
+const NAME: f64 = 18.0;
+const SAYS: f64 = 40.0;
+const SOURCE: f64 = 24.0;
+const ADVICE: f64 = 34.0;
+
+const FINDING: [(&str, f64); 11] = [
+    ("row", 5.0),
+    ("mounting", NAME),
+    ("outcome", 12.0),
+    ("rule", 20.0),
+    ("says", SAYS),
+    ("found", 9.0),
+    ("demanded", 9.0),
+    ("margin", 9.0),
+    ("unit", 5.0),
+    ("source", SOURCE),
+    ("advice", ADVICE),
 ];
 
 fn findings(sheet: &mut Worksheet, checked: &Checked, styles: &Styles) -> Result<(), XlsxError> {
     sheet.set_name("findings")?;
+    paper(sheet, checked.terms.shop);
     sheet.set_landscape().set_print_fit_to_pages(1, 0).set_repeat_rows(0, 0)?;
     sheet.set_freeze_panes(1, 2)?;
     for (column, (heading, width)) in FINDING.into_iter().enumerate() {
@@ -200,11 +221,18 @@ fn findings(sheet: &mut Worksheet, checked: &Checked, styles: &Styles) -> Result
             verdict.findings.iter().filter(|finding| finding.outcome < Outcome::Pass).count()
         });
         if line as usize + said > LAST_ROW {
-            return text(sheet, line, 4, "There is no room for more; the other findings are in the other reports.", &styles.wrapped);
+            return text(
+                sheet,
+                line,
+                4,
+                "There is no room for more; the other findings are in the other reports.",
+                &styles.wrapped,
+            );
         }
         match &row.verdict {
             Ok(verdict) => {
-                let worth = verdict.findings.iter().filter(|finding| finding.outcome < Outcome::Pass);
+                let worth =
+                    verdict.findings.iter().filter(|finding| finding.outcome < Outcome::Pass);
                 for finding in worth {
                     one(sheet, line, &row, finding, styles)?;
                     line += 1;
@@ -212,9 +240,13 @@ fn findings(sheet: &mut Worksheet, checked: &Checked, styles: &Styles) -> Result
             }
             Err(error) => {
                 let (wrong, hint) = two_lines(error);
+                sheet.set_row_height(
+                    line,
+                    height(&[(&wrong, SAYS), (&hint, ADVICE), (&row.name, NAME)]),
+                )?;
                 start(sheet, line, &row, None, styles)?;
                 text(sheet, line, 4, &wrong, &styles.wrapped)?;
-                text(sheet, line, 11, &hint, &styles.wrapped)?;
+                text(sheet, line, 10, &hint, &styles.wrapped)?;
                 line += 1;
             }
         }
@@ -242,6 +274,10 @@ fn one(
     finding: &Finding,
     styles: &Styles,
 ) -> Result<(), XlsxError> {
+    let source = finding.source.map(|source| source.to_string()).unwrap_or_default();
+    let texts =
+        [(&*finding.says, SAYS), (&*source, SOURCE), (finding.advice, ADVICE), (&*row.name, NAME)];
+    sheet.set_row_height(line, height(&texts))?;
     start(sheet, line, row, Some(finding.outcome), styles)?;
     text(sheet, line, 3, finding.rule.slug, &styles.wrapped)?;
     text(sheet, line, 4, &finding.says, &styles.wrapped)?;
@@ -258,16 +294,15 @@ fn one(
         sheet.write_number_with_format(line, 7, margin, &styles.wrapped)?;
     }
     text(sheet, line, 8, finding.unit, &styles.wrapped)?;
-    if let Some(source) = finding.source {
-        text(sheet, line, 9, &source.to_string(), &styles.wrapped)?;
-        text(sheet, line, 10, source.status.word(), &styles.wrapped)?;
-    }
-    text(sheet, line, 11, finding.advice, &styles.wrapped)
+    text(sheet, line, 9, &source, &styles.wrapped)?;
+    text(sheet, line, 10, finding.advice, &styles.wrapped)
 }
 
 fn about(sheet: &mut Worksheet, checked: &Checked, styles: &Styles) -> Result<(), XlsxError> {
+    const WIDTH: f64 = 78.0;
     sheet.set_name("read first")?;
-    sheet.set_print_fit_to_pages(1, 0).set_column_width(0, 110)?;
+    paper(sheet, checked.terms.shop);
+    sheet.set_column_width(0, WIDTH)?;
     let today = checked.terms.today.map(|today| format!("Judged on {today}."));
     let lines = [summary(checked), made_by()]
         .into_iter()
@@ -278,6 +313,7 @@ fn about(sheet: &mut Worksheet, checked: &Checked, styles: &Styles) -> Result<()
         .chain(cautions::BEFORE_YOU_START.iter().map(|line| format!("• {line}")));
     for (line, said) in lines.enumerate() {
         let style = if line == 0 { &styles.heading } else { &styles.wrapped };
+        sheet.set_row_height(line as u32, height(&[(&said, WIDTH)]))?;
         text(sheet, line as u32, 0, &said, style)?;
     }
     Ok(())
