@@ -8,8 +8,10 @@ use hubwright::draw::{
     Anchor, Bounds, Dimension, Direction, Fill, Mark, NoSection, Point, Reach, Scene, Section,
     Stroke, Text, margin_bar, section, svg,
 };
+use hubwright::mounting::facts::NOT_ASKED;
 use hubwright::mounting::{
-    Datum, FIELDS, Facts, Finding, Flange, Mounting, Outcome, Terms, ThreadHand, YesNo, check,
+    Columns, Datum, FIELDS, Facts, Finding, Flange, Mounting, Outcome, Terms, ThreadHand, YesNo,
+    check,
 };
 use hubwright::units::{
     AngularVelocity, Date, Exact, Length, Shop, Words, inch, millimeter, revolution_per_minute,
@@ -67,6 +69,9 @@ fn whole() -> Mounting {
     m.nut.length = mm(15.0);
     m
 }
+
+/// A heading, and how its datum gets lost.
+type Lost = (&'static str, fn(&mut Mounting));
 
 fn drawn(mounting: &Mounting) -> Section {
     section(&mounting.name, &facts(mounting), Shop::Metric).expect("all that a section needs")
@@ -368,7 +373,7 @@ fn a_wheel_of_a_millimetre_is_still_seen() {
 
 #[test]
 fn what_is_needed_and_missing_is_named() {
-    let clear: [(&str, fn(&mut Mounting)); 5] = [
+    let clear: [Lost; 5] = [
         ("wheel diameter", |m| m.wheel.diameter = Datum::Unknown),
         ("wheel thickness", |m| m.wheel.thickness = Datum::NotAsked),
         ("wheel hole", |m| m.wheel.hole = Datum::Unknown),
@@ -408,7 +413,7 @@ fn what_is_not_given_is_named_and_never_drawn_as_known() {
         lines(scene, Stroke::Outline).iter().map(|line| line.len() - 1).sum::<usize>()
             + areas(scene, Fill::Solid).len()
     };
-    let clear: [(&str, fn(&mut Mounting)); 16] = [
+    let clear: [Lost; 16] = [
         ("fixed flange land", |m| m.fixed_flange.land = Datum::Unknown),
         ("fixed flange recess", |m| m.fixed_flange.recess = Datum::Unknown),
         ("fixed flange thickness at hole", |m| m.fixed_flange.thickness_at_hole = Datum::Unknown),
@@ -470,6 +475,24 @@ fn what_a_mounting_does_not_have_is_not_missing() {
     assert_eq!(areas(&scene, Fill::Solid).len(), 1, "the loose blotter alone");
     let says = |word: &str| scene.texts().iter().any(|text| text.text == word);
     assert!(!says("nut") && says("blotter"));
+
+    // An adaptor that may be undercut: by how much is what is missing, and its face is dashed.
+    let mut m = whole();
+    m.loose_flange.kind = FlangeKind::Adaptor.into();
+    m.loose_flange.recess = mm(0.0);
+    let (before, after) = (drawn(&whole()), drawn(&m));
+    assert_eq!(after.left_out, ["loose flange undercut"]);
+    let dashed = |section: &Section| lines(&section.scene, Stroke::Dashed).len();
+    assert!(dashed(&after) > dashed(&before));
+    m.loose_flange.undercut = mm(0.0);
+    assert_eq!(drawn(&m).left_out, [""; 0]);
+
+    // A blotter of which the sheet asks in vain whether it is there isn't drawn as if it were.
+    let mut m = whole();
+    m.fixed_blotter.present = Datum::Unknown;
+    let Section { scene, left_out, .. } = drawn(&m);
+    assert_eq!(left_out, ["fixed blotter present"]);
+    assert_eq!(areas(&scene, Fill::Solid).len(), 1);
 
     // Nobody said whether there are blotters: none are drawn, and both are named.
     let Section { scene, left_out, .. } = drawn(&bare());
@@ -533,6 +556,52 @@ fn sizes_that_contradict_each_other_are_drawn_and_not_a_panic() {
         assert!(scene.bounds().expect("marks").within(scene.page()), "{:?}", scene.bounds());
         read_back(&svg(&scene));
     }
+}
+
+#[test]
+fn columns_full_of_nonsense_are_drawn_or_refused_and_not_a_panic() {
+    let nonsense = [0.0, -5e6, f64::INFINITY, f64::NEG_INFINITY, 1e300, f64::MIN_POSITIVE];
+    let whole: Vec<f64> = whole_row();
+    let (mut refused, mut drawn) = (0, 0);
+    for at in 0..FIELDS.len() {
+        for number in nonsense {
+            let mut columns = Columns::new();
+            let row = whole.iter().copied().enumerate();
+            columns.push(row.map(|(field, fact)| (field, if field == at { number } else { fact })));
+            match section("", &columns.facts(0), Shop::Metric) {
+                Ok(drawn_one) => {
+                    read_back(&svg(&drawn_one.scene));
+                    drawn += 1;
+                }
+                Err(_) => refused += 1,
+            }
+        }
+    }
+    assert!(refused >= 5 * 4 && drawn > 100, "{refused} refused, {drawn} drawn");
+}
+
+/// The whole mounting as one number a field.
+fn whole_row() -> Vec<f64> {
+    let f = facts(&whole());
+    let size = |place: &str, name: &str| match (place, name) {
+        ("wheel", "shape") => Shape::Type1 as u8 as f64,
+        ("wheel", "diameter") => f.wheel.diameter.0,
+        ("wheel", "thickness") => f.wheel.thickness.0,
+        ("wheel", "hole") => f.wheel.hole.0,
+        ("fixed_flange" | "loose_flange", "diameter") => f.loose_flange.diameter.0,
+        ("fixed_flange" | "loose_flange", "land") => f.loose_flange.land.0,
+        ("fixed_flange" | "loose_flange", "recess") => f.loose_flange.recess.0,
+        ("fixed_flange" | "loose_flange", "thickness_at_hole") => 12e6,
+        ("fixed_flange" | "loose_flange", "thickness_at_edge") => 8e6,
+        ("fixed_blotter" | "loose_blotter", "diameter") => 90e6,
+        ("fixed_blotter" | "loose_blotter", "thickness") => 0.6e6,
+        ("hub", "spigot") => 31e6,
+        ("hub", "thread_from") => 25e6,
+        ("hub", "thread_to") => 52e6,
+        ("nut", "length") => 15e6,
+        _ => NOT_ASKED,
+    };
+    FIELDS.iter().map(|field| size(field.place, field.name)).collect()
 }
 
 // --- Dimension lines -------------------------------------------------------
@@ -698,6 +767,8 @@ fn hostile_texts_stay_texts() {
     assert!(!text.contains("<script") && !text.contains("onload='"), "{text}");
     assert_eq!(read.texts[0], format!("Section through {plain}"));
     assert_eq!(read.texts.iter().filter(|text| *text == plain).count(), 2);
+    // Quotes too, should the text ever be put between some.
+    assert!(text.contains("&amp;#x41;&quot;&#39; onload=&#39;x"), "{text}");
     let forbidden = |c: char| c.is_control() || ('\u{202a}'..='\u{202e}').contains(&c);
     assert!(!text.contains(forbidden));
     // Other scripts come through.

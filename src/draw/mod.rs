@@ -9,6 +9,7 @@ pub mod margin;
 mod profile;
 pub mod scene;
 pub mod section;
+mod sizes;
 pub mod svg;
 
 pub use margin::margin_bar;

@@ -72,7 +72,7 @@ fn wave(from: Point, to: Point) -> Vec<Point> {
     const STEPS: usize = 10;
     let (dx, dy) = (to.x - from.x, to.y - from.y);
     let length = dx.hypot(dy);
-    let waves = (length / LENGTH).round().max(1.0);
+    let waves = (length / LENGTH).round().clamp(1.0, 100.0);
     let height = 0.35_f64.min(length / 10.0);
     let steps = STEPS * waves as usize;
     let point = |step: usize| {
@@ -141,8 +141,8 @@ impl Flange {
         use Edge::{Broken, Guessed, Known};
         let (rim, depth) = (self.radius, self.depth());
         let flat = self.flat();
-        let ends = self.land_ends.map_or(rim - 0.3 * (rim - bore), |ends| ends.clamp(bore, rim));
-        let seat = seat.clamp(bore, ends.max(bore));
+        let ends = self.land_ends.map_or(rim - 0.3 * (rim - bore), |ends| ends.min(rim).max(bore));
+        let seat = seat.min(ends).max(bore);
         let sure = self.land_ends.is_some() && self.recess.is_some();
         let inside = if sure { Known } else { Guessed };
         let mut all = match (self.land_ends, self.recess) {

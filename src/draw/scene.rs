@@ -274,9 +274,9 @@ impl Dimension {
                 let below = Point::new(line, a + OVERRUN + TEXT_GAP + 0.78 * TYPE_SIZE);
                 text(below, Anchor::Middle, false)
             }
-            // A text longer than its line stands on the axis, not across it.
+            // A text longer than its line begins where the line does, clear of what stands below.
             (_, Reach::Half) if text_length(&self.text, TYPE_SIZE) > self.length() => {
-                text(Point::new(line - TEXT_GAP, a), Anchor::Start, true)
+                text(Point::new(line - TEXT_GAP, a + OVERRUN), Anchor::Start, true)
             }
             _ => text(Point::new(line - TEXT_GAP, middle), Anchor::Middle, true),
         }

@@ -2,15 +2,15 @@
 
 use std::fmt;
 
-use super::profile::{Corner, Edge, Flange, Place, outlined};
+use super::profile::{Corner, Edge, Place, outlined};
 use super::scene::{
     Anchor, Dimension, Direction, Fill, Mark, OVERRUN, Point, Reach, Scene, Stroke, TYPE_SIZE,
     Text, text_length,
 };
-use crate::mounting::facts::of;
-use crate::mounting::{FIELDS, Facts, Field, ThreadHand, YesNo};
+use super::sizes::{Blotter, Sizes, heading, is_straight};
+use crate::mounting::{FIELDS, Facts};
 use crate::units::{Shop, inches, millimetres};
-use crate::wheel::{Fastening, FlangeKind, Shape};
+use crate::wheel::Fastening;
 
 /// Width of the page, and the room on it beside the parts, for dimensions.
 const WIDTH: f64 = 90.0;
@@ -28,11 +28,6 @@ const ABOVE: f64 = 4.5;
 const TEXT_ABOVE: f64 = 1.0;
 /// Margin of the page.
 const EDGE: f64 = 1.5;
-/// Drawn length of a nut of unknown length, and of a hub beyond the last part.
-const SOME_NUT: f64 = 5.0;
-const STUB: f64 = 3.0;
-/// Drawn thickness of a blotter of unknown thickness.
-const SOME_BLOTTER: f64 = 0.8;
 
 /// A scale of reduction or enlargement.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -153,13 +148,17 @@ pub fn section(name: &str, facts: &Facts, shop: Shop) -> Result<Section, NoSecti
     ];
     let missing: Vec<_> = needed
         .iter()
-        .filter(|(.., fact)| !fact.given())
+        // Columns may hold anything.
+        .filter(|(.., fact)| !(fact.0 > 0.0 && fact.0.is_finite()))
         .map(|(place, name, _)| heading(place, name))
         .collect();
     if !missing.is_empty() {
         return Err(NoSection::Missing(missing));
     }
-    let fits = |scale: &&Scale| Sizes::of(f, scale.ratio).fit();
+    let fits = |scale: &&Scale| {
+        let sizes = Sizes::of(f, scale.ratio);
+        sizes.wheel <= GREATEST_RADIUS && sizes.width() <= WIDTH - ROOM_LEFT - ROOM_RIGHT
+    };
     let scale = *SCALES.iter().find(fits).unwrap_or(&SCALES[SCALES.len() - 1]);
     let sizes = Sizes::of(f, scale.ratio);
     let show = |diameter: f64| match shop {
@@ -172,187 +171,7 @@ pub fn section(name: &str, facts: &Facts, shop: Shop) -> Result<Section, NoSecti
     Ok(Section { scene, scale, left_out })
 }
 
-/// Heading of a field by its place and name.
-fn heading(place: &str, name: &str) -> String {
-    let field = FIELDS.iter().find(|field| field.place == place && field.name == name);
-    field.map_or_else(|| format!("{place} {name}"), Field::heading)
-}
-
-/// A blotter in mm of the page; `None` for what isn't given.
-#[derive(Clone, Copy, Debug)]
-struct Blotter {
-    radius: Option<f64>,
-    hole: Option<f64>,
-    thickness: Option<f64>,
-}
-
-impl Blotter {
-    fn drawn_thickness(blotter: Option<Self>) -> f64 {
-        blotter.map_or(0.0, |blotter| blotter.thickness.unwrap_or(SOME_BLOTTER))
-    }
-}
-
-/// Everything drawn, in mm of the page; `None` for what isn't given.
-#[derive(Clone, Debug)]
-struct Sizes {
-    shape: Option<Shape>,
-    wheel: f64,
-    hole: f64,
-    thickness: f64,
-    fixed: Flange,
-    loose: Flange,
-    blotters: [Option<Blotter>; 2],
-    /// Thickness of one of two stabiliser discs.
-    disc: f64,
-    spigot: Option<f64>,
-    /// A nut, and its length.
-    nut: Option<Option<f64>>,
-    thread_from: Option<f64>,
-    thread_to: Option<f64>,
-    left_out: Vec<String>,
-}
-
 impl Sizes {
-    fn of(f: &Facts, ratio: f64) -> Self {
-        let mut left_out = Vec::new();
-        let size = |nm: f64| Some(nm / 1e6 * ratio).filter(|size| !size.is_nan());
-        // A size that the drawing would like to have.
-        let mut wanted = |place, name, nm: f64| {
-            if nm.is_nan() {
-                left_out.push(heading(place, name));
-            }
-            size(nm)
-        };
-        let hole = f.wheel.hole.0 / 1e6 * ratio / 2.0;
-        let straight = f.wheel.shape.is_one(is_straight);
-        let mut flange = |place, flange: &of::Flange| {
-            let radius = flange.diameter.0 / 1e6 * ratio / 2.0;
-            let undercut = size(flange.undercut.0).filter(|undercut| *undercut > 0.0);
-            let adaptor = flange.kind.is_one(FlangeKind::undercut) || undercut.is_some();
-            let flat = flange.kind.is(FlangeKind::Unrelieved) && flange.recess.0.is_nan();
-            let recess = match size(flange.recess.0) {
-                _ if flat => Some(0.0),
-                // How deep an undercut is, no field says.
-                Some(0.0) if adaptor => None,
-                recess if adaptor => recess,
-                _ => wanted(place, "recess", flange.recess.0),
-            };
-            let land_ends = match (size(flange.land.0), undercut) {
-                (Some(land), _) => Some(radius - land),
-                (None, Some(undercut)) => Some(hole + undercut),
-                (None, None) if recess == Some(0.0) => None,
-                (None, None) => wanted(place, "land", flange.land.0),
-            };
-            let at_hole = wanted(place, "thickness_at_hole", flange.thickness_at_hole.0);
-            let at_edge = match recess == Some(0.0) && at_hole.is_some() {
-                true => size(flange.thickness_at_edge.0),
-                false => wanted(place, "thickness_at_edge", flange.thickness_at_edge.0),
-            };
-            Flange { radius, land_ends, recess, at_hole, at_edge }
-        };
-        let fixed = flange("fixed_flange", &f.fixed_flange);
-        let loose = flange("loose_flange", &f.loose_flange);
-        let mut blotter = |place, blotter: &of::Blotter| {
-            let told = blotter.diameter.given() || blotter.thickness.given();
-            if blotter.present.is(YesNo::No) || blotter.thickness.0 == 0.0 {
-                return None;
-            }
-            if !blotter.present.given() && !told {
-                wanted(place, "present", f64::NAN);
-                return None;
-            }
-            Some(Blotter {
-                radius: wanted(place, "diameter", blotter.diameter.0).map(|d| d / 2.0),
-                hole: wanted(place, "hole", blotter.hole.0).map(|d| d / 2.0),
-                thickness: wanted(place, "thickness", blotter.thickness.0),
-            })
-        };
-        let blotters = [
-            blotter("fixed_blotter", &f.fixed_blotter),
-            blotter("loose_blotter", &f.loose_blotter),
-        ];
-        if f.hub.stabilisers.blank() {
-            wanted("hub", "stabilisers", f64::NAN);
-        }
-        let no_nut = f.nut.thread_hand.is(ThreadHand::NoNut);
-        let nut = (!no_nut).then(|| wanted("nut", "length", f.nut.length.0));
-        let mut thread = |name, nm: f64| if no_nut { None } else { wanted("hub", name, nm) };
-        let thread_from = thread("thread_from", f.hub.thread_from.0);
-        let thread_to = thread("thread_to", f.hub.thread_to.0);
-        let spigot = wanted("hub", "spigot", f.hub.spigot.0).map(|d| d / 2.0);
-        if !straight && !f.wheel.shape.given() {
-            wanted("wheel", "shape", f64::NAN);
-        }
-        Self {
-            shape: f.wheel.shape.get(),
-            wheel: f.wheel.diameter.0 / 1e6 * ratio / 2.0,
-            hole,
-            thickness: f.wheel.thickness.0 / 1e6 * ratio,
-            fixed,
-            loose,
-            blotters,
-            disc: size(f.hub.stabilisers.0).unwrap_or(0.0) / 2.0,
-            spigot,
-            nut,
-            thread_from,
-            thread_to,
-            left_out,
-        }
-    }
-
-    fn straight(&self) -> bool {
-        self.shape.is_some_and(is_straight)
-    }
-
-    /// Where the wheel begins and ends.
-    fn wheel_from(&self) -> f64 {
-        if self.straight() { self.disc + Blotter::drawn_thickness(self.blotters[0]) } else { 0.0 }
-    }
-
-    fn wheel_to(&self) -> f64 {
-        self.wheel_from() + self.thickness
-    }
-
-    /// Where the land of the loose flange lies.
-    fn loose_at(&self) -> f64 {
-        self.wheel_to() + Blotter::drawn_thickness(self.blotters[1]) + self.disc
-    }
-
-    /// Where the nut begins and ends, as drawn.
-    fn nut_place(&self) -> Option<(f64, f64)> {
-        let from = self.loose_at() + self.loose.nut_face().unwrap_or(self.loose.back());
-        self.nut.map(|length| (from, from + length.unwrap_or(SOME_NUT)))
-    }
-
-    /// Where the hub ends, as drawn, and whether it is known to end there.
-    fn hub_end(&self) -> (f64, Edge) {
-        let last = self.nut_place().map_or(self.loose_at() + self.loose.back(), |(_, to)| to);
-        match self.thread_to {
-            _ if !self.straight() => (self.thickness.min(6.0), Edge::Broken),
-            Some(to) => (to, Edge::Known),
-            None => (last + STUB, Edge::Broken),
-        }
-    }
-
-    /// How far the parts reach to the right.
-    fn right(&self) -> f64 {
-        if !self.straight() {
-            return self.wheel_to();
-        }
-        let nut = self.nut_place().map_or(0.0, |(_, to)| to);
-        (self.loose_at() + self.loose.back()).max(nut).max(self.hub_end().0)
-    }
-
-    fn fit(&self) -> bool {
-        let room = WIDTH - ROOM_LEFT - ROOM_RIGHT;
-        self.wheel <= GREATEST_RADIUS && self.fixed.back() + self.right() <= room
-    }
-
-    /// Radius of the spigot as drawn: where it isn't given, that of the hole.
-    fn spigot_drawn(&self) -> f64 {
-        self.spigot.unwrap_or(self.hole)
-    }
-
     /// The drawing. `shown` are the sizes of wheel, thickness, hole and both flanges as printed.
     fn drawn(&self, name: &str, scale: Scale, shown: [String; 5]) -> Scene {
         let [wheel, thickness, hole, fixed, loose] = shown;
@@ -367,8 +186,7 @@ impl Sizes {
         };
         let line = 1.25 * TYPE_SIZE;
         let top = EDGE + if label.is_some() { line } else { 0.0 };
-        let width = self.fixed.back() + self.right();
-        let spare = (WIDTH - ROOM_LEFT - ROOM_RIGHT - width).max(0.0);
+        let spare = (WIDTH - ROOM_LEFT - ROOM_RIGHT - self.width()).max(0.0);
         let place = Place {
             zero: ROOM_LEFT + spare / 2.0 + self.fixed.back(),
             axis: top + line + TEXT_ABOVE + ABOVE + up,
@@ -390,7 +208,6 @@ impl Sizes {
                 text,
             })
         };
-        // From the land as known, so that no line begins in the open.
         scene.marks.push(half(left, self.fixed.radius, -FIRST, Reach::Half, across(&fixed)));
         let from_wheel = left - SECOND - self.wheel_from();
         scene.marks.push(half(
@@ -418,7 +235,7 @@ impl Sizes {
         axis(place, left - 1.8, right + 1.8, &mut scene.marks);
         if let Some(label) = label {
             let room = text_length(&label, TYPE_SIZE) / 2.0 + EDGE;
-            let x = place.point(middle, 0.0).x.clamp(room, WIDTH - room);
+            let x = place.point(middle, 0.0).x.min(WIDTH - room).max(room);
             let at = Point::new(x, EDGE + 0.78 * TYPE_SIZE);
             scene.marks.push(Mark::Text(Text::new(at, TYPE_SIZE, Anchor::Middle, label)));
         }
@@ -530,7 +347,7 @@ impl Sizes {
         let back = flange.last().map_or(0.0, |(u, ..)| *u);
         let mut all: Vec<Corner> = flange.into_iter().map(|(u, r, edge)| (-u, r, edge)).collect();
         let (end, edge) = self.hub_end();
-        let thread = self.thread_from.unwrap_or(self.loose_at()).clamp(0.0, end.max(0.0));
+        let thread = self.thread_from.unwrap_or(self.loose_at()).min(end).max(0.0);
         let known = if self.spigot.is_some() { Edge::Known } else { Edge::Guessed };
         all.extend([
             (-back, inside, Edge::Broken),
@@ -559,11 +376,6 @@ fn hide_last(mut corners: Vec<Corner>, edge: Edge) -> Vec<Corner> {
         last.2 = edge;
     }
     corners
-}
-
-/// Whether a rectangle is the whole section of a wheel.
-fn is_straight(shape: Shape) -> bool {
-    matches!(shape, Shape::Type1 | Shape::Type1CuttingOff)
 }
 
 /// The axis, marked at both ends as one about which the other half is alike.
