@@ -101,7 +101,7 @@ fn hatch(corners: &[Point], rises: bool, spacing: f64) -> Vec<[Point; 2]> {
         .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), at| (low.min(at), high.max(at)));
     let mut lines = Vec::new();
     // No page is that large.
-    if !(high - low < 1e4) {
+    if !(high - low).is_finite() || high - low > 1e4 {
         return lines;
     }
     let mut count = (low / step).ceil();
