@@ -12,6 +12,7 @@
 // No panic reaches a user.
 #![warn(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::todo)]
 
+pub mod draw;
 pub mod error;
 pub mod mounting;
 #[cfg(feature = "python")]
