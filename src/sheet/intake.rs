@@ -1,6 +1,6 @@
 //! Rows in: one way for files, tables of other programs and lists of dicts.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeSet, HashMap};
 
 use super::cell::Cell;
 use super::heading::{self, Column};
@@ -74,6 +74,10 @@ pub struct Intake {
     nameless: BTreeSet<usize>,
     /// The numbers of one row before it is known to be sound.
     numbers: Vec<(usize, f64)>,
+    /// The codes of its cells, by column.
+    codes: Vec<u32>,
+    /// What was read already, by field and by the code of the cell.
+    known: Vec<HashMap<u32, f64>>,
 }
 
 impl Intake {
@@ -156,6 +160,8 @@ impl Intake {
             beyond: false,
             nameless: BTreeSet::new(),
             numbers: Vec::new(),
+            codes: Vec::new(),
+            known: vec![HashMap::new(); FIELDS.len()],
         })
     }
 
@@ -191,6 +197,7 @@ impl Intake {
         if cells.iter().all(Cell::is_blank) {
             return Ok(());
         }
+        self.keep(cells)?;
         let mut name = String::new();
         let mut problem = None;
         self.numbers.clear();
@@ -202,13 +209,23 @@ impl Intake {
                 Column::Name if !blank => name = cell.spoken(),
                 Column::Datum { fields, unit } => {
                     for &field in fields {
-                        let fact = if blank {
-                            Ok(BLANK)
-                        } else {
-                            read_cell(&FIELDS[field], &cell, unit.as_deref(), self.marks[at])
+                        // What was read once under this heading need not be read again.
+                        let known = &mut self.known[field];
+                        let before = known.get(&self.codes[at]).copied();
+                        let fact = match before {
+                            _ if blank => Ok(BLANK),
+                            Some(fact) => Ok(fact),
+                            None => {
+                                read_cell(&FIELDS[field], &cell, unit.as_deref(), self.marks[at])
+                            }
                         };
                         match fact {
-                            Ok(fact) => self.numbers.push((field, fact)),
+                            Ok(fact) => {
+                                if before.is_none() {
+                                    known.insert(self.codes[at], fact);
+                                }
+                                self.numbers.push((field, fact));
+                            }
                             Err(error) => problem = problem.or(Some(error.named(heading.trim()))),
                         }
                     }
@@ -241,7 +258,8 @@ impl Intake {
         if name.is_empty() {
             name = format!("row {number}");
         }
-        self.keep(Taken { number, name, problem }, cells)
+        self.taken.push(Taken { number, name, problem });
+        Ok(())
     }
 
     /// Takes a row that can't be read, whatever its cells say.
@@ -254,10 +272,13 @@ impl Intake {
         let name = self.plan.iter().position(|column| *column == Column::Name);
         let name = name.and_then(|at| cells.get(at)).map(Cell::spoken).unwrap_or_default();
         let name = if name.is_empty() { format!("row {number}") } else { name };
-        self.keep(Taken { number, name, problem: Some(error) }, cells)
+        self.keep(cells)?;
+        self.taken.push(Taken { number, name, problem: Some(error) });
+        Ok(())
     }
 
-    fn keep(&mut self, taken: Taken, cells: &[Cell<'_>]) -> Result<(), Error> {
+    /// Keeps the cells of a row as they came, and the code of each for reading it.
+    fn keep(&mut self, cells: &[Cell<'_>]) -> Result<(), Error> {
         let too_large = |what, cap, hint: &str| -> Error {
             ErrorKind::TooLarge { name: self.table.clone(), what, cap, hint: hint.into() }.into()
         };
@@ -269,16 +290,20 @@ impl Intake {
             ));
         }
         let ours = |at: usize| self.plan.get(at) == Some(&Column::Ours);
-        let cells = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
-        self.kept.push(cells);
+        let theirs = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
+        let mut codes = self.kept.push(theirs).iter().copied();
+        self.codes.clear();
+        for column in &self.plan {
+            let code = if *column == Column::Ours { 0 } else { codes.next().unwrap_or(0) };
+            self.codes.push(code);
+        }
         if self.kept.bytes() > self.most_bytes {
             return Err(too_large(
                 "more bytes to keep".into(),
                 self.most_bytes,
-                "leave columns out, split the table, or raise the cap",
+                "leave columns out, split the table, or raise the cap (--most-megabytes)",
             ));
         }
-        self.taken.push(taken);
         Ok(())
     }
 
@@ -320,7 +345,7 @@ pub(crate) fn letters(column: usize) -> String {
 
 impl Given<'_> {
     /// Whether what is given is about headings that are there.
-    fn must_be_headings(&self, headings: &[String]) -> Result<(), Error> {
+    pub(crate) fn must_be_headings(&self, headings: &[String]) -> Result<(), Error> {
         let there = |name: &str| headings.iter().any(|heading| heading.trim() == name.trim());
         let units =
             self.units.iter().map(|(name, unit)| (name, format!("is given the unit {unit:?}")));

@@ -195,8 +195,12 @@ impl<'a> Feed<'a> {
     fn settle(&mut self) -> Result<(), Error> {
         let waiting = std::mem::take(&mut self.waiting);
         let given = Given { units: &[], mapping: &self.options.mapping };
-        let (at, headings) =
-            find_headings(&waiting, given).ok_or_else(|| no_heading(self.table))?;
+        let Some((at, headings)) = find_headings(&waiting, given) else {
+            // A mapping that misses its heading is the nearer reason.
+            let texts = waiting.iter().take(MOST_TITLES).flat_map(|row| &row.cells);
+            given.must_be_headings(&texts.map(|cell| cell.cell().spoken()).collect::<Vec<_>>())?;
+            return Err(no_heading(self.table));
+        };
         if waiting[at].facts.beyond {
             return Err(ErrorKind::TooLarge {
                 name: self.table.into(),

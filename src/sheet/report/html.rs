@@ -4,8 +4,8 @@ use askama::Template;
 
 use super::super::batch::{Checked, Row};
 use super::{MOST_LISTED, counted, made_by, reading_notes, summary};
-use crate::error::{Error, ErrorKind};
 use crate::draw::{margin_bar, section, svg};
+use crate::error::{Error, ErrorKind};
 use crate::mounting::{Facts, Finding, Outcome, Verdict, cautions};
 use crate::units::Shop;
 

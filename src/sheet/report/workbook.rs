@@ -2,6 +2,7 @@
 //! them, and every finding on a sheet of its own.
 
 use std::io::{self, Write};
+use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use rust_xlsxwriter::{Color, Format, FormatAlign, FormatBorder, Workbook, Worksheet, XlsxError};
 
@@ -16,16 +17,34 @@ use crate::units::Shop;
 /// Days from the beginning of a workbook's calendar to 1970-01-01.
 pub(in crate::sheet) const DAY_1970: i64 = 25_569;
 
-/// Writes it; rows go through a file as they are made, so that a long rack does not fill the memory.
+/// Cells from which on the rows go through a passing file, so that they don't fill the memory.
+const MANY_CELLS: usize = 200_000;
+
+/// Writes it.
 pub(super) fn write(checked: &Checked, out: &mut dyn Write, told: &Told<'_>) -> io::Result<()> {
+    let many = checked.len() * (checked.headings().len() + ADDED.len()) > MANY_CELLS;
+    // The library panics where there is no room for its passing files. Any panic
+    // is caught here, and said to be what it is: a report that was not written.
+    let made = catch_unwind(AssertUnwindSafe(|| make(checked, told, many)));
+    let contents = made.map_err(|_| io::Error::other("no room for passing files"))??;
+    out.write_all(&contents)
+}
+
+fn make(checked: &Checked, told: &Told<'_>, many: bool) -> io::Result<Vec<u8>> {
     let mut workbook = Workbook::new();
     let styles = Styles::new();
-    rack(workbook.add_worksheet_with_constant_memory().map_err(failed)?, checked, &styles, told)?;
-    let sheet = workbook.add_worksheet_with_constant_memory().map_err(failed)?;
-    findings(sheet, checked, &styles).map_err(failed)?;
-    let sheet = workbook.add_worksheet_with_constant_memory().map_err(failed)?;
-    about(sheet, checked, &styles).map_err(failed)?;
-    out.write_all(&workbook.save_to_buffer().map_err(failed)?)
+    rack(sheet(&mut workbook, many)?, checked, &styles, told)?;
+    findings(sheet(&mut workbook, many)?, checked, &styles).map_err(failed)?;
+    about(workbook.add_worksheet(), checked, &styles).map_err(failed)?;
+    workbook.save_to_buffer().map_err(failed)
+}
+
+fn sheet(workbook: &mut Workbook, many: bool) -> io::Result<&mut Worksheet> {
+    if many {
+        workbook.add_worksheet_with_constant_memory().map_err(failed)
+    } else {
+        Ok(workbook.add_worksheet())
+    }
 }
 
 pub(in crate::sheet) fn failed(error: XlsxError) -> io::Error {
