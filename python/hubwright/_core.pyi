@@ -9,7 +9,7 @@ from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "Blotter", "BlotterLimits", "Checked", "Counts", "Finding", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Limit", "Machine", "Mounting", "Nut", "Problem", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "blotter_limits", "check", "check_file", "check_rows", "field_list", "flange_limits", "hole_limits", "largest_diameter", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "word_lists", "write_demo"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "Blotter", "BlotterLimits", "Checked", "Counts", "Finding", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Limit", "Machine", "Mounting", "Nut", "Problem", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "blotter_limits", "check", "check_file", "check_rows", "field_list", "flange_limits", "hole_limits", "largest_diameter", "report_schema", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "word_lists", "write_demo", "write_template"]
 
 __version__: Final[str]
 
@@ -130,6 +130,7 @@ class Checked:
         problems: The rows that could not be read, and why.
         clear: Whether nothing is refused, unknown or unreadable.
         unread: Headings that nothing reads, each with the known heading most like it.
+        notes: How the table was read: which sheet, hidden rows, decimal commas.
     """
     def __bool__(self, /) -> bool: ...
     def __getitem__(self, at: SupportsIndex, /) -> Row: ...
@@ -154,16 +155,23 @@ class Checked:
         File name, or `table`.
         """
     @property
+    def notes(self, /) -> list[str]:
+        """
+        How the table was read: which sheet, hidden rows, decimal commas.
+        """
+    @property
     def problems(self, /) -> list[Problem]:
         """
         The rows that could not be read, and why.
         """
-    def report(self, /, path: str | PathLike[str]) -> None:
+    def report(self, /, path: str | PathLike[str], *, progress: Any | None = None) -> None:
         """
         Writes a report, whole or not at all.
 
         Args:
-            path: Where to; its ending says what: `.html` or `.txt`.
+            path: Where to; its ending says what: `.html` to print, `.txt`, `.xlsx` and `.csv` with the
+                rows as they came and their verdicts before them, `.json` for programs.
+            progress: As for `check_file`.
 
         Raises:
             TextError: Another ending.
@@ -1201,15 +1209,20 @@ def check(mounting: Mounting, *, laws: Names | None = None, without: Names | Non
         'the spindle can turn 3400 rpm, the wheel is marked 2850 rpm'
     """
 
-def check_file(path: str | PathLike[str], *, decimal: str | None = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
+def check_file(path: str | PathLike[str], *, sheet: str | None = None, mapping: "dict[str, str] | None" = None, decimal: str | None = None, most_megabytes: SupportsIndex = 256, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
     """
-    Checks a rack kept in a CSV file.
+    Checks a rack kept in a workbook (.xlsx, .ods) or a CSV file.
 
-    Separator, byte order mark and decimal mark are found out from the file.
+    What kind of file it is, the sheet that holds mountings, the row of headings under titles,
+    separator and decimal marks are found out from the file; `Checked.notes` says what was found.
 
     Args:
         path: The file.
-        decimal: `"point"` or `"comma"`; found out from the file when left out.
+        sheet: Name of the sheet; the first with headings that are known when left out.
+        mapping: Headings of the file, each with the heading of ours that it stands for, such as
+            `{"Scheibe": "wheel diameter [mm]"}`; with `""` its column is left out.
+        decimal: `"point"` or `"comma"` for numbers held as text; found out column by column when left out.
+        most_megabytes: Most that a workbook may unpack to, and that is kept of any table (256).
         laws: As for `check`.
         without: As for `check`.
         today: As for `check`.
@@ -1231,10 +1244,10 @@ def check_file(path: str | PathLike[str], *, decimal: str | None = None, laws: N
         Traceback (most recent call last):
         ...
         hubwright.errors.FileError: "no-such-rack.csv" could not be read: No such file or directory (os error 2)
-        hint: check the path and that the file is a table saved as CSV
+        hint: check the path, and that it is an .xlsx, .ods or CSV file
     """
 
-def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
+def check_rows(table: Any, *, units: "dict[str, str] | None" = None, mapping: "dict[str, str] | None" = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
     """
     Checks a rack held in a table.
 
@@ -1242,6 +1255,7 @@ def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names
         table: Anything with an Arrow stream (a pandas or polars DataFrame, a pyarrow Table), or a
             list of dicts. Its column names are headings such as `wheel diameter [mm]`.
         units: Units of columns whose names state none, such as `{"wheel diameter": "mm"}`.
+        mapping: As for `check_file`.
         laws: As for `check`.
         without: As for `check`.
         today: As for `check`.
@@ -1342,6 +1356,11 @@ def largest_diameter(speed: QuantityLike, rim_speed: QuantityLike) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.wheel.largest_diameter('2850 rpm', '35 m/s'):.1f~P}")
         234.5 mm
+    """
+
+def report_schema() -> str:
+    """
+    The JSON Schema of reports that end in `.json`.
     """
 
 def rim_speed(diameter: QuantityLike, speed: QuantityLike) -> Scalar:
@@ -1457,4 +1476,17 @@ def write_demo(folder: str | PathLike[str]) -> tuple[list[Path], str]:
 
     Returns:
         The files written, and the date the demo is judged on.
+    """
+
+def write_template(path: str | PathLike[str], *, show: str = "mm") -> None:
+    """
+    Writes an empty rack to fill in: every heading with its unit, words to choose from, a note and an example.
+
+    Args:
+        path: Where to: a new `.xlsx` file.
+        show: `"mm"` or `"in"`.
+
+    Raises:
+        TextError: Another ending or other units.
+        FileError: The file can't be written, or is there already.
     """
