@@ -278,26 +278,6 @@ def test_verdicts_go_out_as_an_arrow_table(demo: Path) -> None:
     assert pyarrow.table(rack.to_arrow()).num_rows == 12
 
 
-def test_a_report_is_written_whole_or_not_at_all(demo: Path, tmp_path: Path) -> None:
-    rack = hw.check_file(demo / "rack.csv", today=DEMO_DAY)
-    path = tmp_path / "rack.html"
-    rack.report(path)
-    page = path.read_text()
-    assert page.startswith("<!DOCTYPE html>") and "<script" not in page and "http" not in page.replace("http-equiv", "")
-    assert [p.name for p in tmp_path.iterdir()] == ["rack.html"]
-    with pytest.raises(hw.FileError, match="could not be written"):
-        rack.report(tmp_path / "gone" / "rack.html")
-    with pytest.raises(hw.TextError, match=".html"):
-        rack.report(tmp_path / "rack.docx")
-
-
-def test_a_name_that_is_markup_stays_text(tmp_path: Path) -> None:
-    rack = hw.check_rows([{"name": "<script>alert(1)</script>", "wheel diameter [mm]": 200}])
-    rack.report(tmp_path / "r.html")
-    for page in ((tmp_path / "r.html").read_text(), rack._repr_html_(), rack[0].verdict._repr_html_()):  # type: ignore[union-attr]
-        assert "<script>" not in page and "&#60;script&#62;" in page
-
-
 def test_progress_is_told_and_an_exception_in_it_stops_the_work(demo: Path) -> None:
     told: list[float] = []
     hw.check_file(demo / "rack.csv", progress=told.append)
