@@ -473,10 +473,11 @@ mod sheets {
     #[test]
     fn a_report_names_its_endings_and_a_folder_that_is_not_there() {
         let checked = checked(HEADINGS.to_owned() + "fast,3400,2850\n").expect("a table");
-        let error = report::write(&checked, &passing("docx").0).expect_err("no such report");
+        let each = &mut |_| ControlFlow::Continue(());
+        let error = report::write(&checked, &passing("docx").0, each).expect_err("no such report");
         assert_told(&error, "unknown-word", &["`report`", ".docx", ".html", ".txt"]);
         let nowhere = std::env::temp_dir().join("hubwright-no-such-folder").join("rack.html");
-        let error = report::write(&checked, &nowhere).expect_err("no such folder");
+        let error = report::write(&checked, &nowhere, each).expect_err("no such folder");
         assert_told(&error, "file", &["hubwright-no-such-folder", "written"]);
     }
 

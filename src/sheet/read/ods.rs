@@ -285,9 +285,11 @@ fn shown(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
             Event::Eof => return Err(damaged(name, &"a cell without an end")),
             _ => {}
         }
-        // Many small pieces can add up to more than any one.
-        if text.len() > 8 * MOST_CHARACTERS {
-            text.truncate(text.floor_char_boundary(4 * MOST_CHARACTERS + 1));
+        // Many small pieces can add up to more than any one. What is left is still
+        // too long for a cell, so that its row is told to be.
+        if text.len() > 16 * MOST_CHARACTERS {
+            let end = (0..=5 * MOST_CHARACTERS).rev().find(|at| text.is_char_boundary(*at));
+            text.truncate(end.unwrap_or(0));
         }
     }
 }
