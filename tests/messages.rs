@@ -402,8 +402,11 @@ mod sheets {
         );
         let pair = "both flanges diameter [mm],fixed flange diameter [mm]\n80,70\n";
         assert_told(&refused(pair), "bad-heading", &["both flanges diameter"]);
-        let names = "name,id,wheel diameter [mm]\na,b,200\n";
-        assert_told(&refused(names), "bad-heading", &["\"id\"", "\"name\""]);
+        let names = "name,mounting,wheel diameter [mm]\na,b,200\n";
+        assert_told(&refused(names), "bad-heading", &["\"mounting\"", "\"name\""]);
+        // A number of the shop's own is no second name.
+        let named = checked("id,name,wheel diameter [mm]\n7,b,200\n").expect("a table");
+        assert_eq!(named.label(0), Some((2, "b")));
         let unit = "wheel diameter [rpm]\n200\n";
         assert_told(
             &refused(unit),
@@ -452,7 +455,7 @@ mod sheets {
             b"name;wheel diameter [mm];recess of the fixed flange [\xb5m]\nSchl\xe4ger;200;1\n";
         let checked = checked(contents).expect("a table");
         assert_eq!(checked.label(0), Some((2, "Schläger")));
-        assert!(checked.notes[0].contains("Latin-1") && checked.notes[0].contains("rows 1, 2"));
+        assert!(checked.notes[0].contains("Latin-1") && checked.notes[0].contains("rows: 1, 2."));
         assert_eq!(checked.unread[0].0, "recess of the fixed flange [µm]");
     }
 
@@ -617,9 +620,13 @@ mod sheets {
             "{:?}",
             each.notes
         );
-        // One cell that can only be a decimal comma settles the others.
-        let clear = checked(rotational(';', ["1,250", "2850,5"])).expect("a table");
+        // One cell that can only be a decimal comma settles the others of its column,
+        let clear =
+            checked(rotational(';', ["1,250", "2850,5"]) + "b;1,5;2,25\n").expect("a table");
         assert_eq!(clear.counts.unreadable, 0);
+        // and none of another column: 2,850 rpm is no speed to be wrong about.
+        let borrowed = checked(rotational(';', ["1,250", "2850,5"])).expect("a table");
+        assert_eq!(borrowed.counts.unreadable, 1);
     }
 
     #[test]

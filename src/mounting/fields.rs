@@ -93,7 +93,7 @@ macro_rules! with_parts {
                     /// Bond.
                     bond: Bond = "bond" [], Any, Absent;
                     /// Use-before date on the wheel.
-                    use_before: Date = "use before" ["use by", "expiry", "expires"], Any, Absent;
+                    use_before: Date = "use before" ["use before date", "use by", "use by date", "best before", "expiry", "expiry date", "expires"], Any, Absent;
                     /// Date of manufacture.
                     made: Date = "made" ["manufactured", "date of manufacture"], Any, Absent;
                     /// Width of the reducing bushing in the hole.
@@ -260,6 +260,14 @@ impl Field {
     fn explained(&self, mut error: Error, text: &str, unit: Option<&str>) -> Error {
         let none = text.trim().eq_ignore_ascii_case("none");
         let advice = match error.kind() {
+            _ if matches!(
+                text.trim(),
+                "-" | "–" | "?" | "n/a" | "N/A" | "n.a." | "tbd" | "TBD"
+            ) =>
+            {
+                "leave it blank where it is not known; write none where there is no such thing"
+                    .into()
+            }
             _ if none => {
                 format!("a mounting always has a {}: give it, or leave it blank", self.heading())
             }

@@ -3,8 +3,10 @@
 use std::collections::{BTreeSet, HashMap};
 
 use super::cell::Cell;
+use super::given::Given;
 use super::heading::{self, Column};
 use super::kept::Kept;
+use super::marks::Mark;
 use crate::error::{Error, ErrorKind, cut};
 use crate::mounting::facts::{BLANK, NOT_ASKED, contradiction};
 use crate::mounting::{Columns, FIELDS, Field};
@@ -30,24 +32,6 @@ pub(crate) struct Taken {
     pub problem: Option<Error>,
 }
 
-/// What the caller says about headings.
-#[derive(Clone, Copy, Debug, Default)]
-pub struct Given<'a> {
-    /// Units of headings that state none.
-    pub units: &'a [(String, String)],
-    /// Headings of the table, each with the heading of ours that it stands for;
-    /// with nothing when its column is to be left out.
-    pub mapping: &'a [(String, String)],
-}
-
-/// How the numbers of one column are written.
-#[derive(Clone, Copy, Debug)]
-pub(crate) struct Mark {
-    pub decimal: Decimal,
-    /// Whether nothing showed it: a number like `4,500` or `4.500` then spoils its row.
-    pub unsettled: bool,
-}
-
 /// Takes the rows of one table.
 #[derive(Debug)]
 pub struct Intake {
@@ -56,6 +40,8 @@ pub struct Intake {
     /// Fields that a misspelt heading asks for: blank in every row.
     misspelt: Vec<usize>,
     pub(crate) headings: Vec<String>,
+    /// The texts of the row that they come from.
+    pub(crate) came: Vec<String>,
     pub(crate) marks: Vec<Mark>,
     /// Whether cells have addresses, so that one beyond the headings has shifted nothing.
     addressed: bool,
@@ -102,9 +88,15 @@ impl Intake {
         }
         given.must_be_headings(headings)?;
         let mut plan: Vec<Column> = Vec::with_capacity(headings.len());
+        let names = |heading: &&String| given.column(heading) == Ok(Column::Name);
+        let named = headings.iter().filter(names).count() > 1;
         let (mut unread, mut misspelt) = (Vec::new(), Vec::new());
         for (at, heading) in headings.iter().enumerate() {
-            let column = given.column(heading)?;
+            let mut column = given.column(heading)?;
+            // A number of the shop's own beside a name.
+            if column == Column::Name && heading.trim().eq_ignore_ascii_case("id") && named {
+                column = Column::Unknown;
+            }
             if let Some(first) = plan.iter().position(|other| column.says_the_same(other)) {
                 return Err(ErrorKind::BadHeading {
                     heading: cut(heading),
@@ -150,6 +142,7 @@ impl Intake {
             marks: vec![point; plan.len()],
             plan,
             headings: headings.to_vec(),
+            came: Vec::new(),
             addressed: false,
             most_bytes: MOST_BYTES,
             columns: Columns::new(),
@@ -307,6 +300,14 @@ impl Intake {
         Ok(())
     }
 
+    /// Takes the last row back.
+    pub(crate) fn take_back(&mut self) {
+        if self.taken.pop().is_some_and(|row| row.problem.is_none()) {
+            self.columns.pop();
+        }
+        self.kept.pop();
+    }
+
     /// Says of which columns no heading tells what they hold.
     pub(crate) fn finish(&mut self) {
         let mut names: Vec<String> = self.nameless.iter().map(|at| letters(*at)).collect();
@@ -343,71 +344,11 @@ pub(crate) fn letters(column: usize) -> String {
     name.iter().rev().map(|letter| char::from(*letter)).collect()
 }
 
-impl Given<'_> {
-    /// Whether what is given is about headings that are there.
-    pub(crate) fn must_be_headings(&self, headings: &[String]) -> Result<(), Error> {
-        let there = |name: &str| headings.iter().any(|heading| heading.trim() == name.trim());
-        let units =
-            self.units.iter().map(|(name, unit)| (name, format!("is given the unit {unit:?}")));
-        let mapped =
-            self.mapping.iter().map(|(name, ours)| (name, format!("is mapped to {ours:?}")));
-        match units.chain(mapped).find(|(name, _)| !there(name)) {
-            Some((heading, what)) => Err(ErrorKind::BadHeading {
-                heading: cut(heading),
-                why: format!("{what} but is not a heading of the table"),
-                hint: "name the heading exactly as the table has it".into(),
-            }
-            .into()),
-            None => Ok(()),
-        }
-    }
-
-    /// What a heading means.
-    pub(crate) fn column(&self, heading: &str) -> Result<Column, Error> {
-        let find = |list: &[(String, String)]| {
-            let found = list.iter().find(|(name, _)| name.trim() == heading.trim());
-            found.map(|(_, means)| means.trim().to_owned())
-        };
-        let unit = find(self.units);
-        let stated = |words: &str| match &unit {
-            Some(unit) => format!("{words} [{unit}]"),
-            None => words.to_owned(),
-        };
-        let Some(ours) = find(self.mapping) else { return heading::read(&stated(heading)) };
-        if ours.is_empty() {
-            return Ok(Column::LeftOut);
-        }
-        match heading::read(&stated(&ours))? {
-            Column::Unknown => Err(ErrorKind::BadHeading {
-                heading: cut(heading),
-                why: format!("is mapped to {:?}, which hubwright does not know", cut(&ours)),
-                hint: heading::guess(&ours).nearest.map_or_else(
-                    || "`hubwright headings` lists the headings it knows".into(),
-                    |nearest| format!("did you mean {nearest:?}?"),
-                ),
-            }
-            .into()),
-            // Their heading may state the unit that ours leaves open.
-            Column::Datum { unit: None, fields } => Ok(match heading::unit_of(heading) {
-                Some(unit) => heading::read(&format!("{ours} [{unit}]"))
-                    .unwrap_or(Column::Datum { unit: None, fields }),
-                None => Column::Datum { unit: None, fields },
-            }),
-            column => Ok(column),
-        }
-    }
-}
-
-/// Said of a table in which no heading is known.
-pub(crate) const NO_HEADING: &str = "has no heading that hubwright knows";
-/// Said of a table with nothing in it.
-pub(crate) const EMPTY: &str = "is empty";
-
 /// A table in which no heading is known.
 pub(crate) fn no_heading(table: &str) -> Error {
     ErrorKind::BadTable {
         name: table.into(),
-        why: NO_HEADING.into(),
+        why: "has no heading that hubwright knows".into(),
         hint: "one of its first 50 rows has to hold headings like \"wheel diameter [mm]\" and \"spindle greatest speed [rpm]\"".into(),
     }
     .into()
@@ -417,7 +358,7 @@ pub(crate) fn no_heading(table: &str) -> Error {
 pub(crate) fn empty(table: &str) -> Error {
     ErrorKind::BadTable {
         name: table.into(),
-        why: EMPTY.into(),
+        why: "is empty".into(),
         hint: "one row holds headings, each row below it one mounting".into(),
     }
     .into()
@@ -453,7 +394,7 @@ fn read_cell(field: &Field, cell: &Cell<'_>, unit: Option<&str>, mark: Mark) -> 
         }
         Cell::Text(text) if mark.unsettled && may_group(text) => Err(bad_row(
             "has a number like 4,500 or 4.500 that could be thousands",
-            "say which it is: --decimal point or --decimal comma",
+            "write it without a mark for thousands, or say which it is: --decimal point or --decimal comma",
         )),
         Cell::Text(text) => field.read(text, unit, mark.decimal),
         Cell::Fault(fault) => Err(bad_row(
@@ -464,20 +405,19 @@ fn read_cell(field: &Field, cell: &Cell<'_>, unit: Option<&str>, mark: Mark) -> 
         Cell::Number(number) => match unit {
             // The shortest text that reads back as this number is what was meant.
             Some(_) => field.read(&number.to_string(), unit, Decimal::Point),
-            None if (field.sort.units)().is_empty() && !is_date => {
+            // Words and days have no unit; what is wrong is told of the text.
+            None if (field.sort.units)().is_empty() => {
                 field.read(&number.to_string(), None, Decimal::Point)
             }
             None => Err(ErrorKind::NoUnit {
                 argument: field.heading(),
                 given: number.to_string(),
                 kind: field.sort.name,
-                hint: match (field.sort.units)().first() {
-                    Some(unit) => format!(
-                        "state the unit in the heading, like \"{} [{unit}]\"",
-                        field.heading()
-                    ),
-                    None => format!("write it like \"{}\"", field.sort.example),
-                },
+                hint: format!(
+                    "state the unit in the heading, like \"{} [{}]\"",
+                    field.heading(),
+                    (field.sort.units)().first().unwrap_or(&"")
+                ),
             }
             .into()),
         },

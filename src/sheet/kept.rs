@@ -67,6 +67,11 @@ impl Kept {
         &self.codes[row..]
     }
 
+    /// Takes the last row back; its values stay.
+    pub(crate) fn pop(&mut self) {
+        self.codes.truncate(self.codes.len().saturating_sub(self.headings.len()));
+    }
+
     fn code(&mut self, cell: Cell<'_>) -> u32 {
         let sought = match cell {
             Cell::Blank => return 0,

@@ -3,10 +3,13 @@
 pub mod batch;
 mod cell;
 pub mod demo;
+mod find;
+mod given;
 pub mod heading;
 pub mod intake;
 mod kept;
 mod layout;
+mod marks;
 pub mod read;
 pub mod report;
 pub mod template;
@@ -15,5 +18,6 @@ pub use batch::{Checked, Problem, Row, check_file};
 pub use cell::Cell;
 #[cfg(feature = "python")]
 pub(crate) use cell::Held;
-pub use intake::{Given, Intake};
+pub use given::Given;
+pub use intake::Intake;
 pub use read::Options;

@@ -247,7 +247,9 @@ fn lists(sheet: &mut Worksheet, lists: &Lists) -> Result<(), XlsxError> {
     for (column, (words, fields)) in lists.iter().enumerate() {
         let column = column as u16;
         sheet.set_column_width(column, 22)?;
-        text(sheet, 0, column, FIELDS[fields[0]].sort.name, &heading_style())?;
+        // Not the name of a heading alone: this sheet is no rack.
+        let list = format!("words: {}", FIELDS[fields[0]].sort.name);
+        text(sheet, 0, column, &list, &heading_style())?;
         for (line, word) in words.iter().enumerate() {
             text(sheet, line as u32 + 1, column, word, &Format::new())?;
         }

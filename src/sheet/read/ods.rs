@@ -9,7 +9,7 @@ use quick_xml::events::{BytesStart, Event};
 
 use super::package::{Package, Xml, add_reference, attribute, damaged};
 use super::xlsx::{DIALECT, MOST_CELLS, too_many_cells};
-use super::{no_sheet, not_a_workbook};
+use super::{Sheet, choose, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind};
 use crate::sheet::cell::{Cell, Held};
 use crate::sheet::intake::{Intake, MOST_CHARACTERS, MOST_COLUMNS};
@@ -18,13 +18,12 @@ use crate::units::Date;
 
 const PART: &str = "content.xml";
 
-/// Reads the sheet asked for, or the first with headings that are known.
+/// Reads the sheet asked for, or the one whose headings are known.
 pub(super) fn take(
     mut package: Package<'_>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
 ) -> Result<Intake, Error> {
-    let name = package.source.name;
-    let options = package.source.options;
+    let (name, options) = (package.source.name, package.source.options);
     if locked(&mut package)? {
         return Err(not_a_workbook(
             name,
@@ -32,29 +31,18 @@ pub(super) fn take(
             "save it without a password",
         ));
     }
-    let sheets = list(&mut package)?;
-    let names: Vec<&str> = sheets.iter().map(|(sheet, _)| sheet.as_str()).collect();
-    let mut order: Vec<usize> = (0..sheets.len()).collect();
-    if let Some(wanted) = &options.sheet {
-        let found = names.iter().position(|sheet| sheet.trim() == wanted.trim());
-        order = vec![found.ok_or_else(|| no_sheet(name, wanted, &names))?];
+    let mut sheets = list(&mut package)?;
+    for (at, sheet) in sheets.iter_mut().enumerate() {
+        let mut feed = Feed::new(name, options, DIALECT).probing();
+        read_sheet(&mut package, at, &mut feed, &mut |_| ControlFlow::Continue(()))?;
+        sheet.score = Some(feed.score());
     }
-    order.sort_by_key(|at| sheets[*at].1);
-    let mut last = None;
-    for at in order {
-        let feed = Feed::new(name, options, DIALECT);
-        match read_sheet(&mut package, at, feed, each) {
-            Ok(mut intake) => {
-                let (sheet, hidden) = &sheets[at];
-                intake.notes.splice(0..0, super::sheet_notes(sheet, *hidden, &names, &[]));
-                return Ok(intake);
-            }
-            // Another sheet may hold the rack.
-            Err(error) if super::other_sheet_may_do(&error) => last = last.or(Some(error)),
-            Err(error) => return Err(error),
-        }
-    }
-    Err(last.unwrap_or_else(|| not_a_workbook(name, "has no sheet", "save the rack in one")))
+    let at = choose(name, options, &sheets)?;
+    let mut feed = Feed::new(name, options, DIALECT);
+    read_sheet(&mut package, at, &mut feed, each)?;
+    let mut intake = feed.end()?;
+    intake.notes.splice(0..0, sheet_notes(&sheets, at));
+    Ok(intake)
 }
 
 /// Whether its parts are encrypted.
@@ -75,8 +63,8 @@ fn locked(package: &mut Package<'_>) -> Result<bool, Error> {
     }
 }
 
-/// The names of the sheets, and whether each is hidden.
-fn list(package: &mut Package<'_>) -> Result<Vec<(String, bool)>, Error> {
+/// The sheets, none of them looked at.
+fn list(package: &mut Package<'_>) -> Result<Vec<Sheet>, Error> {
     let name = package.source.name;
     let mut xml = package.xml(PART)?;
     let (mut sheets, mut hidden_styles) = (Vec::new(), Vec::new());
@@ -93,7 +81,8 @@ fn list(package: &mut Package<'_>) -> Result<Vec<(String, bool)>, Error> {
                     if depth == 0 {
                         let hidden = attribute(&tag, "style-name")
                             .is_some_and(|style| hidden_styles.contains(&style));
-                        sheets.push((attribute(&tag, "name").unwrap_or_default(), hidden));
+                        let name = attribute(&tag, "name").unwrap_or_default();
+                        sheets.push(Sheet { name, hidden, score: None });
                     }
                     depth += 1;
                 }
@@ -122,14 +111,14 @@ fn times(tag: &BytesStart<'_>, attribute_name: &str) -> usize {
 fn read_sheet(
     package: &mut Package<'_>,
     wanted: usize,
-    mut feed: Feed<'_>,
+    feed: &mut Feed<'_>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
-) -> Result<Intake, Error> {
+) -> Result<(), Error> {
     let name = package.source.name;
     let size = package.size(PART).max(1) as f64;
     let mut xml = package.xml(PART)?;
     let mut buffer = Vec::new();
-    let (mut sheet, mut depth) = (0, 0_usize);
+    let (mut sheet, mut depth, mut columns) = (0, 0_usize, 0_usize);
     let (mut row, mut repeated, mut cells, mut rows) = (RowSoFar::default(), 1, 0_usize, 0_usize);
     loop {
         let here = depth == 1 && sheet == wanted + 1;
@@ -139,6 +128,14 @@ fn read_sheet(
                     sheet += usize::from(depth == 0);
                     depth += 1;
                 }
+                "table-column" if here => {
+                    let again = times(&tag, "number-columns-repeated");
+                    if attribute(&tag, "visibility").is_some_and(|word| word != "visible") {
+                        let end = columns.saturating_add(again).min(MOST_COLUMNS);
+                        (columns..end).for_each(|column| feed.hide_column(column));
+                    }
+                    columns = columns.saturating_add(again);
+                }
                 "table-row" if here => {
                     row = RowSoFar { number: row.number.saturating_add(1), ..RowSoFar::default() };
                     repeated = times(&tag, "number-rows-repeated");
@@ -147,14 +144,18 @@ fn read_sheet(
                 }
                 "table-cell" | "covered-table-cell" if here => {
                     let tag = tag.into_owned();
-                    let (cell, end) = (read_cell(&mut xml, &tag, name)?, row.next_column);
+                    let (mut cell, end) = (read_cell(&mut xml, &tag, name)?, row.next_column);
+                    if tag.local_name().as_ref() == "covered-table-cell" {
+                        // Nobody sees what is under a merged neighbour.
+                        cell = Held::Blank;
+                    }
                     let again = times(&tag, "number-columns-repeated");
                     row.next_column = end.saturating_add(again);
                     if cell != Held::Blank {
                         let over = times(&tag, "number-rows-spanned");
                         if over > 1 && end < MOST_COLUMNS {
-                            let last = row.number.saturating_add(over - 1);
-                            feed.merged(end, last, cell.cell());
+                            let last = (row.number.saturating_add(over - 1), end);
+                            feed.merge((row.number, end), last, cell.cell());
                         }
                         for column in (end..row.next_column).take(MOST_COLUMNS + 1) {
                             row.put(column, cell.clone());
@@ -171,7 +172,7 @@ fn read_sheet(
                 "table" => {
                     depth = depth.saturating_sub(1);
                     if depth == 0 && sheet == wanted + 1 {
-                        return feed.end();
+                        return Ok(());
                     }
                 }
                 "table-row" if here => {
@@ -186,6 +187,9 @@ fn read_sheet(
                         }
                     }
                     drop(borrowed);
+                    if feed.has_enough() {
+                        return Ok(());
+                    }
                     row.number = first.saturating_add(repeated - 1);
                     rows += 1;
                     if rows.is_multiple_of(1024)

@@ -10,10 +10,10 @@ use quick_xml::events::{BytesStart, Event};
 
 use super::package::{Package, Xml, add_reference, attribute, damaged};
 use super::strings::Strings;
-use super::{no_sheet, not_a_workbook};
+use super::{Sheet, choose, no_cells, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind, cut};
 use crate::sheet::cell::{Cell, Held};
-use crate::sheet::intake::Intake;
+use crate::sheet::intake::{Intake, MOST_COLUMNS};
 use crate::sheet::layout::{Dialect, Feed, RowSoFar};
 use crate::units::{Date, Decimal};
 
@@ -49,56 +49,31 @@ struct Book {
     from_1904: bool,
 }
 
-/// Reads the sheet asked for, or the first with headings that are known.
+/// Reads the sheet asked for, or the one whose headings are known.
 pub(super) fn take(
     mut package: Package<'_>,
     workbook: &str,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
 ) -> Result<Intake, Error> {
-    let name = package.source.name;
+    let (name, options) = (package.source.name, package.source.options);
     let book = Book::read(&mut package, workbook)?;
-    let options = package.source.options;
-    let names: Vec<&str> = book.sheets.iter().map(|sheet| sheet.name.as_str()).collect();
-    let mut order: Vec<&Listed> = match &options.sheet {
-        Some(wanted) => {
-            let found = book.sheets.iter().find(|sheet| sheet.name.trim() == wanted.trim());
-            vec![found.ok_or_else(|| no_sheet(name, wanted, &names))?]
+    let mut sheets = Vec::with_capacity(book.sheets.len());
+    for sheet in &book.sheets {
+        let mut score = None;
+        if let Some(part) = &sheet.part {
+            let mut feed = Feed::new(name, options, DIALECT).probing();
+            read_sheet(&mut package, part, &book, &mut feed, &mut |_| ControlFlow::Continue(()))?;
+            score = Some(feed.score());
         }
-        None => book.sheets.iter().collect(),
-    };
-    order.sort_by_key(|sheet| sheet.hidden);
-    let mut last = None;
-    for sheet in order {
-        let Some(part) = &sheet.part else {
-            last = last.or_else(|| {
-                Some(not_a_workbook(
-                    name,
-                    &format!("has no cells in the sheet {:?}", cut(&sheet.name)),
-                    "name a sheet of cells",
-                ))
-            });
-            continue;
-        };
-        let feed = Feed::new(name, options, DIALECT);
-        match read_sheet(&mut package, part, &book, feed, each) {
-            Ok(mut intake) => {
-                let broken: Vec<&str> = book
-                    .sheets
-                    .iter()
-                    .filter(|other| other.part.is_none())
-                    .map(|other| other.name.as_str())
-                    .collect();
-                intake
-                    .notes
-                    .splice(0..0, super::sheet_notes(&sheet.name, sheet.hidden, &names, &broken));
-                return Ok(intake);
-            }
-            // Another sheet may hold the rack.
-            Err(error) if super::other_sheet_may_do(&error) => last = last.or(Some(error)),
-            Err(error) => return Err(error),
-        }
+        sheets.push(Sheet { name: sheet.name.clone(), hidden: sheet.hidden, score });
     }
-    Err(last.unwrap_or_else(|| not_a_workbook(name, "has no sheet", "save the rack in one")))
+    let at = choose(name, options, &sheets)?;
+    let Some(part) = &book.sheets[at].part else { return Err(no_cells(name, &sheets[at].name)) };
+    let mut feed = Feed::new(name, options, DIALECT);
+    read_sheet(&mut package, part, &book, &mut feed, each)?;
+    let mut intake = feed.end()?;
+    intake.notes.splice(0..0, sheet_notes(&sheets, at));
+    Ok(intake)
 }
 
 impl Book {
@@ -209,17 +184,11 @@ fn is_true(attribute: Option<String>) -> bool {
     matches!(attribute.as_deref(), Some("1" | "true" | "on"))
 }
 
-/// Rows and columns (from 1 and 0) of an area that is merged downwards.
-struct Merged {
-    column: usize,
-    last_row: usize,
-}
-
-/// The areas that are merged downwards, by the place of their first cell.
+/// The last row (from 1) and column (from 0) of every merged area, by its first.
 fn read_merged(
     package: &mut Package<'_>,
     part: &str,
-) -> Result<HashMap<(usize, usize), Merged>, Error> {
+) -> Result<HashMap<(usize, usize), (usize, usize)>, Error> {
     let name = package.source.name;
     let mut merged = HashMap::new();
     let mut xml = package.xml(part)?;
@@ -231,11 +200,10 @@ fn read_merged(
                 let corners = area.split_once(':').and_then(|(first, last)| {
                     Some((place(first.as_bytes())?, place(last.as_bytes())?))
                 });
-                if let Some(((row, column), (last_row, _))) = corners
-                    && last_row > row
+                if let Some((first, last)) = corners
                     && merged.len() < MOST_MERGED
                 {
-                    merged.insert((row, column), Merged { column, last_row });
+                    merged.insert(first, last);
                 }
             }
             Event::Eof => return Ok(merged),
@@ -266,9 +234,9 @@ fn read_sheet(
     package: &mut Package<'_>,
     part: &str,
     book: &Book,
-    mut feed: Feed<'_>,
+    feed: &mut Feed<'_>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
-) -> Result<Intake, Error> {
+) -> Result<(), Error> {
     let name = package.source.name;
     let merged = if package.merges(part) { read_merged(package, part)? } else { HashMap::new() };
     let size = package.size(part).max(1) as f64;
@@ -280,6 +248,11 @@ fn read_sheet(
         match next(&mut xml, &mut buffer, name)? {
             Event::Start(tag) => match tag.local_name().as_ref() {
                 "sheetData" => inside = true,
+                "col" if is_true(attribute(&tag, "hidden")) => {
+                    let bound = |name| attribute(&tag, name)?.parse::<usize>().ok()?.checked_sub(1);
+                    let (first, last) = (bound("min").unwrap_or(0), bound("max").unwrap_or(0));
+                    (first..=last.min(MOST_COLUMNS)).for_each(|column| feed.hide_column(column));
+                }
                 "row" if inside => {
                     let before = row.number;
                     let number = attribute(&tag, "r").map(|r| r.parse::<usize>());
@@ -311,12 +284,15 @@ fn read_sheet(
                     let borrowed: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
                     if !merged.is_empty() {
                         for (column, cell) in borrowed.iter().enumerate() {
-                            if let Some(area) = merged.get(&(row.number, column)) {
-                                feed.merged(area.column, area.last_row, *cell);
+                            if let Some(last) = merged.get(&(row.number, column)) {
+                                feed.merge((row.number, column), *last, *cell);
                             }
                         }
                     }
                     feed.row(row.number, &borrowed, std::mem::take(&mut row.facts))?;
+                    if feed.has_enough() {
+                        return Ok(());
+                    }
                     rows += 1;
                     if rows % 1024 == 0
                         && each((xml.buffer_position() as f64 / size).min(1.0)).is_break()
@@ -324,7 +300,7 @@ fn read_sheet(
                         return Err(ErrorKind::Stopped { rows }.into());
                     }
                 }
-                "sheetData" => return feed.end(),
+                "sheetData" => return Ok(()),
                 _ => {}
             },
             Event::Eof if inside => {
@@ -334,7 +310,7 @@ fn read_sheet(
                     "open it in an office program and save it again",
                 ));
             }
-            Event::Eof => return feed.end(),
+            Event::Eof => return Ok(()),
             _ => {}
         }
     }
