@@ -4,6 +4,7 @@ Exit codes: 0 everything is clear, 1 a mounting is refused, unknown or unreadabl
 """
 
 import argparse
+import io
 import sys
 import textwrap
 from collections.abc import Callable, Iterator, Sequence
@@ -11,7 +12,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from hubwright import HubwrightError, Law, TextError, __version__, check_file, rules, sources
-from hubwright._core import field_list, report_schema, write_demo, write_template
+from hubwright._core import check_report_name, field_list, report_schema, write_demo, write_template
 
 CLEAR, NOT_CLEAR, COULD_NOT_RUN = 0, 1, 2
 
@@ -44,6 +45,8 @@ def _mapping(pairs: Sequence[str]) -> dict[str, str]:
 
 
 def _check(args: argparse.Namespace) -> int:
+    for path in args.report:
+        check_report_name(path)
     with _bar() as tell:
         checked = check_file(
             args.file,
@@ -56,11 +59,10 @@ def _check(args: argparse.Namespace) -> int:
             show=args.show,
             progress=tell,
         )
+    print(checked, end="")
     for path in args.report:
         with _bar() as tell:
             checked.report(path, progress=tell)
-    print(checked, end="")
-    for path in args.report:
         print(f"report: {path}")
     return CLEAR if checked.clear else NOT_CLEAR
 
@@ -221,6 +223,10 @@ def _parser() -> argparse.ArgumentParser:
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line and give back its exit code."""
     args = _parser().parse_args(argv)
+    for stream in (sys.stdout, sys.stderr):
+        # A terminal that lacks a letter shows a question mark; the verdict counts.
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")
     try:
         return int(args.run(args))
     except HubwrightError as error:

@@ -258,7 +258,7 @@ impl Sizes {
             marks.extend(outlined(place, &hub, Fill::Empty));
             let envelope = box_of((0.0, self.hole), (self.thickness, self.wheel), Guessed);
             marks.extend(outlined(place, &envelope, Fill::Empty));
-            return vec![Key::NotGiven];
+            return vec![Key::Envelope];
         }
         let mut key = vec![Key::Hub, Key::Loose, Key::Wheel];
         let (from, to) = (self.wheel_from(), self.wheel_to());
@@ -398,6 +398,7 @@ enum Key {
     Blotter,
     Nut,
     NotGiven,
+    Envelope,
 }
 
 /// Writes the legend and the scale, and says where they end.
@@ -422,6 +423,11 @@ fn legend(keys: &[Key], scale: Scale, top: f64, marks: &mut Vec<Mark>) -> f64 {
             Key::Blotter => ("blotter", Fill::Solid, Stroke::Thin),
             Key::Nut => ("nut", Fill::Empty, Stroke::Outline),
             Key::NotGiven => ("dashed: not given", Fill::Empty, Stroke::Dashed),
+            Key::Envelope => (
+                "dashed: greatest sizes; loose flange and nut not drawn",
+                Fill::Empty,
+                Stroke::Dashed,
+            ),
         };
         let length = text_length(name, SIZE);
         let y = wrap(&mut x, SWATCH.0 + 1.2 + length);

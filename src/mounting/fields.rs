@@ -112,7 +112,7 @@ macro_rules! with_parts {
                     /// Kind, which decides the table it is judged by.
                     kind: FlangeKind = "kind" ["type"], Any, Refused;
                     /// Outside diameter of the face that bears on the wheel.
-                    diameter: Length = "diameter" ["dia", "od"], Positive, Refused;
+                    diameter: Length = "diameter" ["dia", "od", "outside diameter"], Positive, Refused;
                     /// Width of the land that bears on the wheel, on one side.
                     land: Length = "land" ["land width", "bearing width"], Positive, Refused;
                     /// Depth of the recess inside the land.

@@ -5,6 +5,7 @@ mod checked;
 mod column;
 mod dicts;
 mod errors;
+mod files;
 mod parts;
 mod quantity;
 mod verdict;
@@ -21,12 +22,13 @@ mod _core {
     #[pymodule_export]
     use super::arrow::ArrowTable;
     #[pymodule_export]
-    use super::checked::{
-        Checked, Counts, Problem, Row, Rows, check_file, check_rows, report_schema, write_demo,
-        write_template,
-    };
+    use super::checked::{Checked, Counts, Problem, Row, Rows};
     #[pymodule_export]
     use super::column::rim_speed_column;
+    #[pymodule_export]
+    use super::files::{
+        check_file, check_report_name, check_rows, report_schema, write_demo, write_template,
+    };
     #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,

@@ -82,7 +82,7 @@ def test_the_workbook_report_goes_through_an_office_program(demo: Path, office: 
         saved = office.save(report, kind, tmp_path / kind)
         assert told(hw.check_file(saved, today=DEMO_DAY)) == [(at + 2, *row[1:]) for at, row in enumerate(told(rack))]
     book = openpyxl.load_workbook(tmp_path / "xlsx" / "report.xlsx")
-    assert book.sheetnames == ["rack", "findings", "read first"]
+    assert book.sheetnames == ["read first", "rack", "findings"]
     assert "Before you start it" in "\n".join(str(row[0]) for row in book["read first"].iter_rows(values_only=True))
 
 

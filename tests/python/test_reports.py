@@ -3,6 +3,7 @@
 import csv
 import html
 import json
+import os
 import subprocess
 import sys
 import zipfile
@@ -59,15 +60,15 @@ def test_the_workbook_gives_the_rows_back_as_they_came_with_their_verdicts(demo:
     report = tmp_path / "report.xlsx"
     rack.report(report)
     book = openpyxl.load_workbook(report)
-    assert book.sheetnames == ["rack", "findings", "read first"]
+    assert book.sheetnames == ["read first", "rack", "findings"]
     rows = list(book["rack"].iter_rows(values_only=True))
     with (demo / "rack.csv").open(newline="", encoding="utf-8") as file:
         came = list(csv.reader(file))
-    assert list(rows[0][:4]) == [f"hubwright {word}" for word in ("row", "verdict", "because", "advice")]
+    assert list(rows[0][:5]) == [f"hubwright {word}" for word in ("row", "mounting", "verdict", "because", "advice")]
     assert rows[0][-1] == "hubwright judged by"
     for given, cells in zip(came, rows, strict=True):
-        assert [cell or "" for cell in cells[4:-1]] == given
-    assert [row[1] for row in rows[1:4]] == ["OK", "WATCH", "DO NOT RUN"]
+        assert [cell or "" for cell in cells[5:-1]] == given
+    assert [row[2] for row in rows[1:4]] == ["OK", "WATCH", "DO NOT RUN"]
     assert [row[0] for row in rows[1:]] == [row.number for row in rack]
     findings = list(book["findings"].iter_rows(values_only=True))
     worth = [f for row in rack if row.verdict is not None for f in row.verdict.findings if f.outcome not in ("pass", "not_checked")]
@@ -129,8 +130,8 @@ def test_nothing_in_a_workbook_is_a_formula(nasty: Path, tmp_path: Path) -> None
         for row in sheet.iter_rows():
             assert all(cell.data_type != "f" for cell in row)
     rack = list(book["rack"].iter_rows(values_only=True))
-    assert [row[4] for row in rack[1:]] == NASTY
-    assert list(rack[0][7:-1]) == [" ".join(text.split()) for text in NASTY]
+    assert [row[5] for row in rack[1:]] == NASTY
+    assert list(rack[0][8:-1]) == [" ".join(text.split()) for text in NASTY]
     with zipfile.ZipFile(report) as package:
         parts = package.namelist()
         assert not any("externalLink" in part or "vba" in part.lower() for part in parts)
@@ -197,6 +198,32 @@ def test_a_report_is_written_whole_or_not_at_all(demo: Path, tmp_path: Path) -> 
     with pytest.raises(KeyboardInterrupt):
         many.report(stopped, progress=stop)
     assert not any(tmp_path.iterdir())
+
+
+def test_a_report_never_takes_the_place_of_the_rack_itself(
+    demo: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "own.csv"
+    came = (demo / "rack.csv").read_bytes()
+    path.write_bytes(came)
+    monkeypatch.chdir(tmp_path)
+    for name in ("own.csv", "./own.csv", str(path)):
+        assert main(["check", "own.csv", "--report", name]) == 2
+        assert "it is the rack itself" in capsys.readouterr().err
+    assert path.read_bytes() == came
+    # A name that no report can have is told before the work.
+    assert main(["check", "own.csv", "--report", "own.pdf"]) == 2
+    said = capsys.readouterr()
+    assert said.out == "" and ".html, .xlsx" in said.err
+
+
+def test_a_terminal_that_lacks_a_letter_still_shows_the_verdict(tmp_path: Path) -> None:
+    path = tmp_path / "rack.csv"
+    path.write_text("name,spindle greatest speed [rpm],wheel marked speed [rpm]\nŁódź 砥石,3400,2850\n", encoding="utf-8")
+    command = [sys.executable, "-P", "-m", "hubwright", "check", str(path)]
+    done = subprocess.run(command, capture_output=True, env=os.environ | {"PYTHONIOENCODING": "ascii"}, check=False)
+    assert (done.returncode, done.stderr) == (1, b"")
+    assert b"DO NOT RUN" in done.stdout
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="limits the size of files as Unix does")

@@ -15,6 +15,7 @@ use crate::error::{Error, ErrorKind, cut};
 use crate::sheet::cell::{Cell, Held};
 use crate::sheet::intake::{Intake, MOST_COLUMNS};
 use crate::sheet::layout::{Dialect, Feed, RowSoFar};
+use crate::sheet::report::workbook::DAY_1970;
 use crate::units::{Date, Decimal};
 
 /// Columns of the widest sheet that an office program can hold: XFD.
@@ -43,8 +44,8 @@ struct Listed {
 struct Book {
     sheets: Vec<Listed>,
     strings: Strings,
-    /// For every style of a cell, whether it shows a number as a day.
-    days: Vec<bool>,
+    /// For every style of a cell, how it shows a number.
+    shown: Vec<Shown>,
     /// Whether days count from 1904.
     from_1904: bool,
 }
@@ -113,17 +114,26 @@ impl Book {
             book.strings = Strings::read(package, &part)?;
         }
         if let Some(part) = part("/styles").filter(|part| package.has(part)) {
-            book.days = read_styles(package, &part)?;
+            book.shown = read_styles(package, &part)?;
         }
         Ok(book)
     }
 }
 
-/// For every style of a cell, whether it shows a number as a day.
-fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<bool>, Error> {
+/// How a style shows a number.
+#[derive(Clone, Debug, Default)]
+struct Shown {
+    /// As a day.
+    day: bool,
+    /// With letters behind it, such as a unit.
+    unit: Option<String>,
+}
+
+/// For every style of a cell, how it shows a number.
+fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<Shown>, Error> {
     let name = package.source.name;
     let mut xml = package.xml(part)?;
-    let (mut formats, mut days) = (HashMap::new(), Vec::new());
+    let (mut formats, mut styles) = (HashMap::new(), Vec::new());
     let mut inside = false;
     let mut buffer = Vec::new();
     loop {
@@ -133,7 +143,8 @@ fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<bool>, Error
                     if let (Some(id), Some(code)) =
                         (attribute(&tag, "numFmtId"), attribute(&tag, "formatCode"))
                     {
-                        formats.insert(id, shows_days(&code));
+                        formats
+                            .insert(id, Shown { day: shows_days(&code), unit: shows_unit(&code) });
                     }
                 }
                 "cellXfs" => inside = true,
@@ -142,12 +153,13 @@ fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<bool>, Error
                     // The built-in formats of days (ECMA-376, part 1, 18.8.30).
                     let built_in =
                         matches!(id.parse(), Ok(14..=17 | 22 | 27..=31 | 36 | 50..=54 | 57 | 58));
-                    days.push(formats.get(&id).copied().unwrap_or(built_in));
+                    let built_in = Shown { day: built_in, unit: None };
+                    styles.push(formats.get(&id).cloned().unwrap_or(built_in));
                 }
                 _ => {}
             },
             Event::End(tag) if tag.local_name().as_ref() == "cellXfs" => inside = false,
-            Event::Eof => return Ok(days),
+            Event::Eof => return Ok(styles),
             _ => {}
         }
     }
@@ -172,6 +184,13 @@ fn shows_days(code: &str) -> bool {
         }
     }
     false
+}
+
+/// The letters that a format puts behind a number: the unit of `0.00" in"`.
+fn shows_unit(code: &str) -> Option<String> {
+    let first = code.split(';').next()?;
+    let letters: Vec<&str> = first.split('"').skip(1).step_by(2).map(str::trim).collect();
+    letters.into_iter().find(|word| word.chars().any(char::is_alphabetic)).map(str::to_owned)
 }
 
 /// The next event of a part, in a buffer that is cleared first.
@@ -405,17 +424,21 @@ impl Book {
 
     /// A number, or the day that its style shows it as.
     fn number(&self, number: f64, style: Option<usize>) -> Held {
-        let shown_as_day = style.and_then(|style| self.days.get(style)).copied().unwrap_or(false);
-        if !shown_as_day || !(0.0..3e6).contains(&number) {
+        let shown = style.and_then(|style| self.shown.get(style)).cloned().unwrap_or_default();
+        if let Some(unit) = shown.unit {
+            // What everybody sees has a unit of its own.
+            return Held::Text(format!("{number} {unit}").into());
+        }
+        if !shown.day || !(0.0..3e6).contains(&number) {
             return Held::Number(number);
         }
-        // 1970-01-01 is day 25,569 where days count from 1900, and 24,107 from 1904.
+        // 1970-01-01 is day 24,107 where days count from 1904.
         // The first has a day too many, 29 February 1900, which never was.
         let serial = number.floor() as i64;
         Held::Day(match (self.from_1904, serial) {
             (true, _) => serial - 24_107,
-            (false, ..60) => serial - 25_568,
-            (false, _) => serial - 25_569,
+            (false, ..60) => serial - DAY_1970 + 1,
+            (false, _) => serial - DAY_1970,
         })
     }
 }

@@ -43,31 +43,63 @@ pub fn write(
     path: &Path,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
 ) -> Result<(), Error> {
-    let ending = path.extension().map(|ending| ending.to_string_lossy().to_lowercase());
+    let ending = ending(path)?;
+    if checked.file.is_some() && checked.file == path.canonicalize().ok() {
+        return Err(ErrorKind::File {
+            path: path.display().to_string(),
+            action: "written",
+            why: "it is the rack itself".into(),
+            hint: "give the report a name of its own",
+        }
+        .into());
+    }
     let rows = Told::new(checked.len(), each);
-    let written = match ending.as_deref() {
-        Some("html" | "htm") => {
+    let written = match ending {
+        Ending::Html => {
             let page = html(checked)?;
             write_whole(path, |out| out.write_all(page.as_bytes()))
         }
-        Some("txt") => write_whole(path, |out| out.write_all(text(checked).as_bytes())),
-        Some("csv") => write_whole(path, |out| csv::write(checked, out, &rows)),
-        Some("json") => write_whole(path, |out| json::write(checked, out, &rows)),
-        Some("xlsx") => write_whole(path, |out| workbook::write(checked, out, &rows)),
-        _ => {
-            return Err(ErrorKind::UnknownWord {
-                argument: "report".into(),
-                text: path.display().to_string(),
-                allowed: ".html, .xlsx, .csv, .json, .txt".into(),
-                hint: "name the report with one of these endings, like \"rack.html\"".into(),
-            }
-            .into());
-        }
+        Ending::Text => write_whole(path, |out| out.write_all(text(checked).as_bytes())),
+        Ending::Csv => write_whole(path, |out| csv::write(checked, out, &rows)),
+        Ending::Json => write_whole(path, |out| json::write(checked, out, &rows)),
+        Ending::Workbook => write_whole(path, |out| workbook::write(checked, out, &rows)),
     };
     if rows.stopped.get() {
         return Err(ErrorKind::Stopped { rows: rows.done.get() }.into());
     }
     written
+}
+
+/// What a report is, by the ending of its name.
+pub(crate) enum Ending {
+    Html,
+    Text,
+    Workbook,
+    Csv,
+    Json,
+}
+
+/// What a report of this name would be.
+///
+/// # Errors
+///
+/// [`ErrorKind::UnknownWord`] for an ending that names none.
+pub(crate) fn ending(path: &Path) -> Result<Ending, Error> {
+    let ending = path.extension().map(|ending| ending.to_string_lossy().to_lowercase());
+    match ending.as_deref() {
+        Some("html" | "htm") => Ok(Ending::Html),
+        Some("txt") => Ok(Ending::Text),
+        Some("xlsx") => Ok(Ending::Workbook),
+        Some("csv") => Ok(Ending::Csv),
+        Some("json") => Ok(Ending::Json),
+        _ => Err(ErrorKind::UnknownWord {
+            argument: "report".into(),
+            text: path.display().to_string(),
+            allowed: ".html, .xlsx, .csv, .json, .txt".into(),
+            hint: "name the report with one of these endings, like \"rack.html\"".into(),
+        }
+        .into()),
+    }
 }
 
 /// Rows of a report as they are written, told to whoever waits.
@@ -101,7 +133,7 @@ impl<'a> Told<'a> {
 }
 
 /// What reports put before a row of the user's, each word after [`OURS`].
-const ADDED: [&str; 4] = ["row", "verdict", "because", "advice"];
+const ADDED: [&str; 5] = ["row", "mounting", "verdict", "because", "advice"];
 /// What they put after it.
 const LAST: &str = "judged by";
 
@@ -113,7 +145,7 @@ fn headings(checked: &Checked) -> impl Iterator<Item = (bool, String)> {
 }
 
 /// What a report puts before one row, after its number.
-fn added(row: &Row) -> [String; 3] {
+fn added(row: &Row) -> [String; 4] {
     let word = row.worst.map_or("unreadable", Outcome::printed).to_owned();
     let (because, advice) = match &row.verdict {
         Ok(verdict) => {
@@ -122,7 +154,7 @@ fn added(row: &Row) -> [String; 3] {
         }
         Err(error) => two_lines(error),
     };
-    [word, because, advice]
+    [row.name.clone(), word, because, advice]
 }
 
 /// What is wrong, and how to put it right.

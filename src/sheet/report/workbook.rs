@@ -33,9 +33,9 @@ pub(super) fn write(checked: &Checked, out: &mut dyn Write, told: &Told<'_>) -> 
 fn make(checked: &Checked, told: &Told<'_>, many: bool) -> io::Result<Vec<u8>> {
     let mut workbook = Workbook::new();
     let styles = Styles::new();
+    about(workbook.add_worksheet(), checked, &styles).map_err(failed)?;
     rack(sheet(&mut workbook, many)?, checked, &styles, told)?;
     findings(sheet(&mut workbook, many)?, checked, &styles).map_err(failed)?;
-    about(workbook.add_worksheet(), checked, &styles).map_err(failed)?;
     workbook.save_to_buffer().map_err(failed)
 }
 
@@ -85,7 +85,7 @@ impl Styles {
         Self {
             heading: heading_style(),
             ours: heading_style().set_background_color(Color::RGB(0x00D9_DEE4)),
-            day: Format::new().set_num_format("yyyy-mm-dd"),
+            day: Format::new().set_num_format("yyyy-mm-dd").set_align(FormatAlign::Top),
             wrapped: Format::new().set_text_wrap().set_align(FormatAlign::Top),
             refuse: word(0x00F6_D5D3, 0x0080_1216),
             unknown: word(0x00E6_DAF2, 0x004F_2C78),
@@ -145,17 +145,18 @@ fn rack(
     styles: &Styles,
     told: &Told<'_>,
 ) -> io::Result<()> {
-    let plain = Format::new();
+    let plain = Format::new().set_align(FormatAlign::Top);
     let lay_out = |sheet: &mut Worksheet| -> Result<(), XlsxError> {
         sheet.set_name("rack")?;
         paper(sheet, checked.terms.shop);
-        sheet.set_landscape().set_repeat_rows(0, 0)?.set_repeat_columns(0, 1)?;
-        sheet.set_freeze_panes(1, 2)?.set_row_height(0, 48)?;
+        sheet.set_landscape().set_repeat_rows(0, 0)?.set_repeat_columns(0, 2)?;
+        sheet.set_freeze_panes(1, 3)?.set_row_height(0, 48)?;
         for (column, (ours, heading)) in headings(checked).enumerate() {
             let width = match column {
                 0 => 10.0,
-                1 => 13.0,
-                2 | 3 => 40.0,
+                1 => 22.0,
+                2 => 13.0,
+                3 | 4 => 40.0,
                 // A long list of names spreads over its own column only.
                 _ => heading.chars().count().clamp(10, 14) as f64,
             };
@@ -171,11 +172,16 @@ fn rack(
         told.one()?;
         let line = at as u32 + 1;
         let put = |sheet: &mut Worksheet| -> Result<(), XlsxError> {
-            sheet.write_number(line, 0, row.number as f64)?;
-            let [word, because, advice] = added(&row);
-            text(sheet, line, 1, &word, styles.of(row.worst))?;
-            text(sheet, line, 2, &because, &plain)?;
-            text(sheet, line, 3, &advice, &plain)?;
+            sheet.write_number_with_format(line, 0, row.number as f64, &plain)?;
+            let [name, word, because, advice] = added(&row);
+            sheet.set_row_height(
+                line,
+                height(&[(&because, 40.0), (&advice, 40.0), (&name, 22.0)]),
+            )?;
+            text(sheet, line, 1, &name, &styles.wrapped)?;
+            text(sheet, line, 2, &word, styles.of(row.worst))?;
+            text(sheet, line, 3, &because, &styles.wrapped)?;
+            text(sheet, line, 4, &advice, &styles.wrapped)?;
             for (at, cell) in checked.cells(at).enumerate() {
                 let column = (at + ADDED.len()) as u16;
                 match cell {
@@ -184,11 +190,11 @@ fn rack(
                         text(sheet, line, column, said, &plain)?
                     }
                     Cell::Number(number) if number.is_finite() => {
-                        sheet.write_number(line, column, number)?;
+                        sheet.write_number_with_format(line, column, number, &plain)?;
                     }
                     Cell::Number(number) => text(sheet, line, column, &number.to_string(), &plain)?,
                     Cell::Truth(truth) => {
-                        sheet.write_boolean(line, column, truth)?;
+                        sheet.write_boolean_with_format(line, column, truth, &plain)?;
                     }
                     Cell::Day(day) => {
                         let serial = (day + DAY_1970) as f64;
