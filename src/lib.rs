@@ -13,6 +13,7 @@
 #![warn(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::todo)]
 
 pub mod error;
+pub mod joint;
 pub mod mounting;
 #[cfg(feature = "python")]
 mod python;

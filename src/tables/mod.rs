@@ -1,4 +1,6 @@
 //! Printed numbers, one file a standard.
 
+pub mod expansion;
 pub mod flanges;
+pub mod iso286;
 pub mod laws;

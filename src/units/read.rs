@@ -2,10 +2,10 @@
 
 use super::{
     Angle, AngularVelocity, Force, Length, Mass, Power, Pressure, TemperatureCoefficient,
-    TemperatureInterval, Torque, Velocity, degree, degree_fahrenheit, degree_per_second, foot,
-    foot_per_minute, inch, kelvin, kilogram, meter, meter_per_second, micrometer, millimeter,
-    millimeter_per_second, newton, newton_meter, pascal, per_kelvin, radian, radian_per_second,
-    revolution_per_minute, revolution_per_second, watt,
+    TemperatureInterval, ThermodynamicTemperature, Torque, Velocity, degree, degree_celsius,
+    degree_fahrenheit, degree_per_second, foot, foot_per_minute, inch, kelvin, kilogram, meter,
+    meter_per_second, micrometer, millimeter, millimeter_per_second, newton, newton_meter, pascal,
+    per_kelvin, radian, radian_per_second, revolution_per_minute, revolution_per_second, watt,
 };
 use crate::error::{Error, ErrorKind, cut};
 
@@ -62,6 +62,7 @@ const POUND: f64 = 0.453_592_37;
 const POUND_FORCE: f64 = POUND * 9.806_65;
 const INCH: f64 = 0.025_4;
 const FOOT: f64 = 0.304_8;
+const ZERO_CELSIUS: f64 = 273.15;
 const PSI: f64 = POUND_FORCE / (INCH * INCH);
 
 kinds! {
@@ -121,6 +122,12 @@ kinds! {
     TemperatureInterval: "temperature difference", "15 K", [
         "K" => Self::new::<kelvin>, "°C" => Self::new::<kelvin>, "degC" => Self::new::<kelvin>,
         "°F" => Self::new::<degree_fahrenheit>, "degF" => Self::new::<degree_fahrenheit>,
+    ];
+    ThermodynamicTemperature: "temperature", "23.5 °C", [
+        "°C" => Self::new::<degree_celsius>, "degC" => Self::new::<degree_celsius>,
+        "°F" => |v| Self::new::<degree_celsius>((v - 32.0) / 1.8),
+        "degF" => |v| Self::new::<degree_celsius>((v - 32.0) / 1.8),
+        "K" => |v| Self::new::<degree_celsius>(v - ZERO_CELSIUS),
     ];
     TemperatureCoefficient: "thermal expansion", "11.5 um/m/K", [
         "um/m/K" => |v| Self::new::<per_kelvin>(v / 1e6),
