@@ -107,10 +107,10 @@ pub fn grade_by_formula(nominal: Length, grade: &str) -> Result<Length, Error> {
 /// `−(265 + 1.3 D)`, over 120 mm `−3.5 D`; b `−(140 + 0.85 D)`, over 160 mm `−1.8 D`;
 /// c `−52 D^0.2`, over 40 mm `−(95 + 0.8 D)`; d `−16 D^0.44`; e `−11 D^0.41`;
 /// f `−5.5 D^0.41`; g `−2.5 D^0.34`; h 0; k (k4 to k7) `0.6 ∛D`; m `IT7 − IT6`;
-/// n `5 D^0.34`; s over 50 mm `IT7 + 0.4 D`; t over 24 mm `IT7 + 0.63 D`; u `IT7 + D`;
+/// n `5 D^0.34`; t over 24 mm `IT7 + 0.63 D`; u `IT7 + D`;
 /// v over 14 mm `IT7 + 1.25 D`; x `IT7 + 1.6 D`; y over 18 mm `IT7 + 2 D`; z `IT7 + 2.5 D`;
 /// za `IT8 + 3.15 D`; zb `IT9 + 4 D`; zc `IT10 + 5 D`, with the tolerances as printed.
-/// cd, ef, fg and r are means of their neighbours, p and smaller s a range: none here.
+/// cd, ef, fg and r are means of their neighbours, p and s lie in a range: none here.
 ///
 /// Range: above 0 to 500 mm.
 ///
@@ -143,7 +143,8 @@ pub fn deviation_by_formula(nominal: Length, letter: &str) -> Result<Length, Err
         ErrorKind::UnknownWord {
             argument: "letter".into(),
             text: crate::error::cut(letter),
-            allowed: "a b c d e f g h k m n u x z za zb zc, s over 50 mm, t over 24, v over 14, y over 18".into(),
+            allowed: "a b c d e f g h k m n u x z za zb zc, t over 24 mm, v over 14, y over 18"
+                .into(),
             hint: "the table has the other letters: ask `limits`, like \"20 r6\"".into(),
         }
         .into()
@@ -173,7 +174,6 @@ pub fn deviation_by_formula(nominal: Length, letter: &str) -> Result<Length, Err
         "k" => 0.6 * d.cbrt(),
         "m" => it(7) - it(6),
         "n" => 5.0 * d.powf(0.34),
-        "s" if over(50) => it(7) + 0.4 * d,
         "t" if over(24) => it(7) + 0.63 * d,
         "u" => it(7) + d,
         "v" if over(14) => it(7) + 1.25 * d,

@@ -106,11 +106,11 @@ pub struct Judgement {
 ///
 /// ```
 /// use hubwright::joint::limits;
-/// use hubwright::units::millimeter;
+/// use hubwright::units::Nanometres;
 ///
 /// let hole = limits("20 H7")?;
 /// assert_eq!((hole.upper_um(), hole.lower_um()), (21.0, 0.0));
-/// assert_eq!(hole.largest.get::<millimeter>(), 20.021);
+/// assert_eq!(Nanometres::from(hole.largest), Nanometres(20_021_000));
 /// # Ok::<(), hubwright::Error>(())
 /// ```
 pub fn limits(size: &str) -> Result<Limits, Error> {
