@@ -5,6 +5,7 @@ mod checked;
 mod column;
 mod dicts;
 mod errors;
+mod joint;
 mod parts;
 mod quantity;
 mod verdict;
@@ -24,6 +25,11 @@ mod _core {
     use super::checked::{Checked, Counts, Problem, Row, Rows, check_file, check_rows, write_demo};
     #[pymodule_export]
     use super::column::rim_speed_column;
+    #[pymodule_export]
+    use super::joint::{
+        At20, Expansion, Fit, Judgement, Limits, RankedFit, at_20_c, deviation_by_formula, fit,
+        fits_for, grade_by_formula, limits, published_expansion, tolerance_factor,
+    };
     #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
