@@ -162,7 +162,7 @@ impl Found {
         let hole = class.feature() == Feature::Hole;
         let nominal = nm as f64 / 1e6;
         let (from, to) = ends(&STEPS, self.step);
-        let text = |nm: i64| figure(um(nm), 1);
+        let text = |nm: i64| figure(um(nm), 2);
         let (upper, lower) = if hole { ("ES", "EI") } else { ("es", "ei") };
         let in_um = |symbol, relation, numbers, nm, source| Step {
             symbol,
@@ -223,7 +223,7 @@ impl Found {
     }
 
     fn sum(&self, from: i64, sign: &str) -> String {
-        format!("{} {sign} {}", figure(um(from), 1), figure(um(self.tolerance), 1))
+        format!("{} {sign} {}", figure(um(from), 2), figure(um(self.tolerance), 2))
     }
 }
 
@@ -310,8 +310,8 @@ fn not_here(nominal: i64, class: Class) -> Error {
     let table = if class.feature() == Feature::Hole { HOLES } else { SHAFTS };
     out_of_range(
         nominal,
-        format!("outside {} to {}", end(from), end(to)),
+        format!("not over {} up to {}", end(from), end(to)),
         format!("{} in {table}", class.letter()),
-        format!("the nearest letters at this size are {}", near.join(" and ")),
+        format!("the nearest at this size: {}", near.join(" and ")),
     )
 }
