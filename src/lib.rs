@@ -14,6 +14,7 @@
 
 pub mod draw;
 pub mod error;
+pub mod joint;
 pub mod mounting;
 #[cfg(feature = "python")]
 mod python;

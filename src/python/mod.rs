@@ -6,9 +6,11 @@ mod column;
 mod dicts;
 mod errors;
 mod files;
+mod joint;
 mod parts;
 mod quantity;
 mod verdict;
+mod warmth;
 mod wheel;
 mod words;
 
@@ -30,11 +32,18 @@ mod _core {
         check_file, check_report_name, check_rows, report_schema, write_demo, write_template,
     };
     #[pymodule_export]
+    use super::joint::{
+        Fit, Judgement, Limits, RankedFit, deviation_by_formula, fit, fits_for, grade_by_formula,
+        limits, tolerance_factor,
+    };
+    #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
+    #[pymodule_export]
+    use super::warmth::{At20, Expansion, at_20_c, published_expansion};
     #[pymodule_export]
     use super::wheel::{
         BlotterLimits, FlangeLimits, HoleLimits, Limit, SpeedForRim, Step, Working, blotter_limits,

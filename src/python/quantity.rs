@@ -12,9 +12,9 @@ use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
-    Angle, AngularVelocity, Kind, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
-    degree, kelvin, meter, meter_per_second, millimeter, per_kelvin, radian, radian_per_second,
-    read, revolution_per_minute,
+    Angle, AngularVelocity, Kind, Length, TemperatureCoefficient, TemperatureInterval,
+    ThermodynamicTemperature, Velocity, degree, degree_celsius, kelvin, meter, meter_per_second,
+    millimeter, per_kelvin, radian, radian_per_second, read, revolution_per_minute,
 };
 
 /// A kind of quantity that crosses.
@@ -25,6 +25,8 @@ pub(super) trait Crossing: Kind {
     const MUST_NAME: &'static [&'static str];
     /// The unit it comes out in, as pint spells it.
     const OUT: &'static str;
+    /// Whether its units need not start at one zero, as those of temperatures.
+    const SHIFTED: bool = false;
     fn from_wire(value: f64) -> Self;
     fn to_out(self) -> f64;
 }
@@ -50,6 +52,19 @@ crossing! {
     Angle: "radian" as radian, out "degree" as degree, naming ["radian", "degree", "turn", "revolution", "arc"];
     TemperatureInterval: "kelvin" as kelvin, out "kelvin" as kelvin, naming [];
     TemperatureCoefficient: "1 / kelvin" as per_kelvin, out "1 / kelvin" as per_kelvin, naming [];
+}
+
+impl Crossing for ThermodynamicTemperature {
+    const WIRE: &'static str = "degree_Celsius";
+    const MUST_NAME: &'static [&'static str] = &[];
+    const OUT: &'static str = "degree_Celsius";
+    const SHIFTED: bool = true;
+    fn from_wire(value: f64) -> Self {
+        Self::new::<degree_celsius>(value)
+    }
+    fn to_out(self) -> f64 {
+        self.get::<degree_celsius>()
+    }
 }
 
 /// One quantity: read, or why it could not be. The name of its argument is
@@ -122,6 +137,12 @@ pub(super) fn scalar<K: Crossing>(object: &Bound<'_, PyAny>) -> Result<K, Error>
             Ok(text) => read(text),
             Err(_) => Err(refused::<K>(object, "it is no plain text")),
         };
+    }
+    if is_quantity(object) && K::SHIFTED {
+        let wire = object.call_method1("m_as", (K::WIRE,));
+        let wire = wire.map_err(|_| refused::<K>(object, "its unit is of another kind"))?;
+        let value = wire.extract().map_err(|_| refused::<K>(object, "it is not one number"))?;
+        return Ok(K::from_wire(value));
     }
     if is_quantity(object) {
         let factor = factor::<K>(object)?;

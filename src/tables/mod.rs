@@ -1,6 +1,8 @@
 //! Printed numbers, one file a standard.
 
+pub mod expansion;
 pub mod flanges;
+pub mod iso286;
 pub mod laws;
 
 /// A number that changes with any figure in the tables, so that a report can

@@ -25,7 +25,7 @@ pub use uom::si::angular_velocity::{
 };
 pub use uom::si::f64::{
     Angle, AngularVelocity, Force, Length, Mass, Power, Pressure, TemperatureCoefficient,
-    TemperatureInterval, Torque, Velocity,
+    TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
 };
 pub use uom::si::force::newton;
 pub use uom::si::length::{foot, inch, meter, micrometer, millimeter};
@@ -34,5 +34,6 @@ pub use uom::si::power::watt;
 pub use uom::si::pressure::pascal;
 pub use uom::si::temperature_coefficient::per_kelvin;
 pub use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
+pub use uom::si::thermodynamic_temperature::degree_celsius;
 pub use uom::si::torque::newton_meter;
 pub use uom::si::velocity::{foot_per_minute, meter_per_second, millimeter_per_second};
