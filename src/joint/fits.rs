@@ -215,7 +215,7 @@ pub struct RankedFit {
 /// # Source
 ///
 /// ANSI B4.2-1978, ten preferred fits of each basis, and ISO 286-1:2010, fits with H
-/// holes, both read once in a reprint; each result names its list.
+/// holes, both from memory; each result names its list.
 ///
 /// # Example
 ///
