@@ -7,7 +7,7 @@ such as `"125 mm"` or as pint quantities, and come out as pint quantities.
 The wheel's own marking, the machine's manual, local law and a competent person come first.
 """
 
-from hubwright import errors, wheel, words
+from hubwright import errors, joint, wheel, words
 from hubwright._core import (
     Blotter,
     Checked,
@@ -105,6 +105,7 @@ __all__ = [
     "check_file",
     "check_rows",
     "errors",
+    "joint",
     "rules",
     "sources",
     "wheel",

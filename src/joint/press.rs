@@ -12,8 +12,8 @@ use crate::source::{Source, Status};
 use crate::tables::materials::Elastic;
 use crate::units::{
     AngularVelocity, Force, Length, Pressure, TemperatureCoefficient, TemperatureInterval, Torque,
-    kelvin, megapascal, meter, millimeter, newton, newton_meter, pascal, per_kelvin, positive,
-    positive_length, radian_per_second,
+    kelvin, megapascal, meter, newton, newton_meter, pascal, per_kelvin, positive, positive_length,
+    radian_per_second, shown_mm,
 };
 
 /// How roughness is flattened when parts are joined; the factor is the user's.
@@ -415,9 +415,9 @@ pub fn elastic_limit(
         (positive_length("diameter", diameter)?, positive_length("hub_diameter", hub_diameter)?);
     positive("hub_yield", hub_yield.get::<megapascal>(), "MPa", "300 MPa")?;
     if outside <= bore {
-        let range = format!("not above the joint's {}", diameter.get::<millimeter>());
+        let range = format!("not above the joint's {}", shown_mm(diameter));
         let hint = "give the outside diameter of the hub, which is around the joint";
-        return Err(misplaced("hub_diameter", hub_diameter.get::<millimeter>(), range, hint));
+        return Err(misplaced("hub_diameter", shown_mm(hub_diameter), range, hint));
     }
     let q = (bore / outside) * (bore / outside);
     let carried = hub_yield * (1.0 - q);

@@ -6,7 +6,10 @@ mod column;
 mod dicts;
 mod errors;
 mod parts;
+mod press;
 mod quantity;
+mod rings;
+mod strength;
 mod verdict;
 mod wheel;
 mod words;
@@ -28,6 +31,17 @@ mod _core {
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
+    #[pymodule_export]
+    use super::press::{
+        ElasticLimit, PressFit, Pressed, elastic_limit, friction_ranges, press_fit,
+    };
+    #[pymodule_export]
+    use super::rings::{
+        Elastic, Interface, Point, Published, Ring, RingFound, WheelRings, material_ranges, metals,
+        rings,
+    };
+    #[pymodule_export]
+    use super::strength::{Fragment, Strength, strength};
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
     #[pymodule_export]

@@ -9,7 +9,7 @@ use crate::source::{Source, Status};
 use crate::tables::materials::Elastic;
 use crate::units::{
     AngularVelocity, Length, Pressure, TemperatureInterval, finite, kelvin, meter, millimeter,
-    pascal, radian_per_second, within, zero_or_more,
+    pascal, radian_per_second, shown_mm, within, zero_or_more,
 };
 
 /// Elasticity of rings that are thin against their diameter and free to widen: plane stress.
@@ -115,14 +115,8 @@ impl RingFound {
     ///
     /// [`ErrorKind::OutOfRange`] outside of the ring.
     pub fn at(&self, diameter: Length) -> Result<Point, Error> {
-        let (a, b) = (self.inside.diameter.get::<millimeter>(), self.outside.diameter);
-        within(
-            "diameter",
-            diameter.get::<millimeter>(),
-            [a, b.get::<millimeter>()],
-            "mm",
-            "50 mm",
-        )?;
+        let (a, b) = (self.inside.diameter, self.outside.diameter);
+        within("diameter", shown_mm(diameter), [shown_mm(a), shown_mm(b)], "mm", "50 mm")?;
         Ok(self.body.point(diameter, self.load))
     }
 
@@ -276,7 +270,7 @@ pub fn compound(bore: Length, rings: &[Ring], speed: AngularVelocity) -> Result<
 
 /// The rings as bare numbers, once everything about them makes sense.
 fn bodies(bore: Length, rings: &[Ring]) -> Result<Vec<Body>, Error> {
-    zero_or_more("bore", bore.get::<millimeter>(), "mm", "0 mm")?;
+    zero_or_more("bore", shown_mm(bore), "mm", "0 mm")?;
     if rings.is_empty() {
         return Err(ErrorKind::Missing {
             argument: "rings".into(),

@@ -1,6 +1,6 @@
 //! Whether a number that was passed in makes sense, and what to say when it doesn't.
 
-use super::{Length, meter, millimeter};
+use super::{Exact, Length, meter, millimeter};
 use crate::error::{Error, ErrorKind};
 
 /// A length in metres that is a number above zero.
@@ -11,6 +11,11 @@ pub(crate) fn positive_length(argument: &str, length: Length) -> Result<f64, Err
         return Ok(metres);
     }
     positive(argument, length.get::<millimeter>(), "mm", "200 mm").map(|()| metres)
+}
+
+/// A length in mm as a message shows it: whole nanometres, without the dust of metres.
+pub(crate) fn shown_mm(length: Length) -> f64 {
+    length.exact() / 1e6
 }
 
 /// Neither NaN nor infinite.

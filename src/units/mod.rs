@@ -10,7 +10,7 @@ mod read;
 mod show;
 mod words;
 
-pub(crate) use bounds::{below, finite, positive, positive_length, within, zero_or_more};
+pub(crate) use bounds::{below, finite, positive, positive_length, shown_mm, within, zero_or_more};
 pub use date::Date;
 pub use exact::{Exact, Nanometres};
 pub use read::{Decimal, Kind, Spelling, number, read};

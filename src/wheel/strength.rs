@@ -8,7 +8,7 @@ use crate::units::{
     Angle, AngularVelocity, Energy, Length, Mass, MassDensity, Pressure, Velocity, below, degree,
     figure, joule, kilogram, kilogram_per_cubic_meter, megapascal, meter, meter_per_second,
     millimeter, pascal, positive, positive_length, radian, radian_per_second,
-    revolution_per_minute, within, zero_or_more,
+    revolution_per_minute, shown_mm, within, zero_or_more,
 };
 use crate::working::{Step, Working};
 
@@ -242,8 +242,8 @@ impl Strength {
         if self.hole >= self.diameter {
             return Err(ErrorKind::OutOfRange {
                 argument: "hole".into(),
-                given: self.hole.get::<millimeter>(),
-                range: format!("not below the wheel's {}", self.diameter.get::<millimeter>()),
+                given: shown_mm(self.hole),
+                range: format!("not below the wheel's {}", shown_mm(self.diameter)),
                 unit: "mm",
                 authority: String::new(),
                 hint: "measure hole and diameter again; one of the two is mistyped".into(),

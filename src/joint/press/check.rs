@@ -3,7 +3,7 @@
 use super::{PressFit, Smoothing};
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    finite, kelvin, megapascal, micrometer, millimeter, per_kelvin, positive, positive_length,
+    finite, kelvin, megapascal, micrometer, per_kelvin, positive, positive_length, shown_mm,
     within, zero_or_more,
 };
 
@@ -13,16 +13,16 @@ impl PressFit {
         self.shaft.check("shaft")?;
         self.hub.check("hub")?;
         positive_length("diameter", self.diameter)?;
-        let d = self.diameter.get::<millimeter>();
-        zero_or_more("shaft_bore", self.shaft_bore.get::<millimeter>(), "mm", "0 mm")?;
+        let d = shown_mm(self.diameter);
+        zero_or_more("shaft_bore", shown_mm(self.shaft_bore), "mm", "0 mm")?;
         if self.shaft_bore >= self.diameter {
-            let bore = self.shaft_bore.get::<millimeter>();
+            let bore = shown_mm(self.shaft_bore);
             let hint = "give the bore of the shaft, \"0 mm\" for a solid one";
             return Err(misplaced("shaft_bore", bore, format!("not below the joint's {d}"), hint));
         }
         positive_length("hub_diameter", self.hub_diameter)?;
         if self.hub_diameter <= self.diameter {
-            let outside = self.hub_diameter.get::<millimeter>();
+            let outside = shown_mm(self.hub_diameter);
             let hint = "give the outside diameter of the hub, which is around the joint";
             return Err(misplaced(
                 "hub_diameter",
@@ -32,7 +32,7 @@ impl PressFit {
             ));
         }
         let micrometres = [self.least_interference, self.greatest_interference]
-            .map(|interference| interference.get::<micrometer>());
+            .map(|interference| shown_mm(interference) * 1e3);
         for (name, given) in ["least_interference", "greatest_interference"].iter().zip(micrometres)
         {
             finite(name, given, "20 um")?;

@@ -3,8 +3,8 @@
 use super::{Held, Point, Ring};
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    Length, Pressure, finite, gigapascal, kelvin, kilogram_per_cubic_meter, meter, millimeter,
-    pascal, per_kelvin, positive_length,
+    Length, Pressure, finite, gigapascal, kelvin, kilogram_per_cubic_meter, meter, pascal,
+    per_kelvin, positive_length, shown_mm,
 };
 
 /// A ring in SI units.
@@ -42,7 +42,7 @@ impl Body {
         let b = positive_length(&diameter, ring.diameter)? / 2.0;
         let a = inside.get::<meter>() / 2.0;
         if b <= a || b > 1e3 {
-            let (above, given) = (inside.get::<millimeter>(), ring.diameter.get::<millimeter>());
+            let (above, given) = (shown_mm(inside), shown_mm(ring.diameter));
             return Err(ErrorKind::OutOfRange {
                 argument: diameter,
                 given,
