@@ -518,6 +518,17 @@ fn friction_and_materials_are_offered_as_collected_each_with_its_source() {
             assert_eq!(pairing.contains(word), name.contains(word), "{word}: {pairing}, {name}");
         }
     }
+    let rows = self::rows(include_str!("reference/wheel_ranges.csv"));
+    assert_eq!(rows.len(), WHEEL_RANGES.len());
+    for row in &rows {
+        let [word, least, greatest, unit, status] = &row[..] else { panic!("five cells: {row:?}") };
+        let one = WHEEL_RANGES.iter().find(|one| one.name.contains(word.as_str()));
+        let one = one.unwrap_or_else(|| panic!("nothing about {word}"));
+        let found = (one.least, one.greatest, one.unit);
+        assert_eq!(found, (number(least), number(greatest), unit.as_str()), "{word}");
+        let said = format!("{:?}", one.source.status).to_lowercase();
+        assert_eq!(&said, status, "{word}");
+    }
     for fit in FITS.iter().chain(&WHEEL_RANGES) {
         assert!(fit.least > 0.0 && fit.least <= fit.greatest, "{fit}");
         assert!(fit.to_string().contains(fit.source.status.word()), "{fit}");

@@ -183,7 +183,8 @@ pub struct Compound {
 /// `σr = k (a² + b² - a² b² / r² - r²)` and
 /// `σt = k (a² + b² + a² b² / r² - (1 + 3ν) / (3 + ν) r²)`.
 ///
-/// That makes three pressures a row of equations. A solid disc (bore zero)
+/// Each of these equations holds three neighbouring pressures at most, so that one sweep
+/// solves them. A solid disc (bore zero)
 /// is a case of its own: at its centre the stress is half that of a pin-hole.
 /// A shrunk ring can't be pulled: where that would happen it is reported as
 /// open, with no pressure and its gap. Pressures are straight lines in `ω²`
