@@ -214,7 +214,7 @@ fn zero_is_refused_where_it_makes_no_sense_and_taken_where_it_does() {
         let zero = known.read(&format!("0 {unit}"), None, Decimal::Point);
         let negative = known.read(&format!("-1 {unit}"), None, Decimal::Point);
         match known.takes {
-            Takes::Positive => {
+            Takes::Positive | Takes::UnderHalf | Takes::OneOrMore => {
                 assert_told(&zero.expect_err("zero"), "out-of-range", &[&known.heading()])
             }
             Takes::ZeroOrMore | Takes::Any => assert_eq!(zero, Ok(0.0), "{}", known.heading()),
@@ -240,6 +240,35 @@ fn a_value_beyond_its_field_is_told_in_units_of_its_own_kind() {
         for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
             assert_told(&known.admit(bad).expect_err("no number"), "not-finite", &[known.name]);
         }
+    }
+}
+
+#[test]
+fn a_plain_number_is_read_without_a_unit_and_kept_in_its_bounds() {
+    let read = |heading: &str, text: &str| field(heading).read(text, None, Decimal::Point);
+    let poisson = "wheel poisson ratio";
+    assert_eq!(read(poisson, "0.22"), Ok(0.22e9));
+    assert_eq!(field(poisson).read("0,22", None, Decimal::Comma), Ok(0.22e9));
+    for (text, given) in [
+        ("0.5", "is 0.5, not between 0 and 0.5"),
+        ("0", "is 0, not between"),
+        ("-0.2", "is -0.2, not"),
+    ] {
+        assert_told(&read(poisson, text).expect_err(text), "out-of-range", &[poisson, given]);
+    }
+    let factor = "wheel burst factor";
+    assert_eq!(read(factor, "1"), Ok(1e9));
+    assert_told(
+        &read(factor, "0.99").expect_err("below 1"),
+        "out-of-range",
+        &[factor, "is 0.99, outside 1 to 1000"],
+    );
+    for text in ["3 mm", "22 %", "0,22", "about 3", "nan"] {
+        assert_told(
+            &read(factor, text).expect_err(text),
+            "not-a-quantity",
+            &[factor, "plain number", text],
+        );
     }
 }
 

@@ -11,8 +11,8 @@ use super::sort::{FieldType, Sort};
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    Angle, AngularVelocity, Date, Decimal, Length, Shop, TemperatureCoefficient,
-    TemperatureInterval, Velocity,
+    Angle, AngularVelocity, Date, Decimal, Length, MassDensity, Pressure, Ratio, Shop,
+    TemperatureCoefficient, TemperatureInterval, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -27,6 +27,9 @@ pub enum NoneMeans {
     Absent,
 }
 
+/// A half, as the fact of a ratio.
+const HALF: f64 = 0.5e9;
+
 /// Which values a field takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Takes {
@@ -36,6 +39,10 @@ pub enum Takes {
     Positive,
     /// Zero and above.
     ZeroOrMore,
+    /// Ratios above zero and below a half.
+    UnderHalf,
+    /// Ratios from one up.
+    OneOrMore,
 }
 
 /// Hands the declaration of every part, place and field to the macro `$then`.
@@ -106,6 +113,14 @@ macro_rules! with_parts {
                     warmer_by: TemperatureInterval = "warmer by" [], ZeroOrMore, Zero;
                     /// Thermal expansion of the wheel.
                     expansion: TemperatureCoefficient = "expansion" [], ZeroOrMore, Absent;
+                    /// Tensile strength, by the wheel's maker.
+                    tensile_strength: Pressure = "tensile strength" ["strength"], Positive, Absent;
+                    /// Density.
+                    density: MassDensity = "density" [], Positive, Absent;
+                    /// Poisson's ratio.
+                    poisson_ratio: Ratio = "poisson ratio" ["poisson's ratio", "poisson"], UnderHalf, Absent;
+                    /// Factor against bursting asked for: bursting speed over speed, squared.
+                    burst_factor: Ratio = "burst factor" ["bursting factor", "factor against bursting"], OneOrMore, Absent;
                 }
                 /// A flange: the fixed one of the hub or the loose one.
                 Flange {
@@ -301,6 +316,8 @@ impl Field {
             Takes::Any => fact >= -self.sort.most,
             Takes::Positive => fact > 0.0,
             Takes::ZeroOrMore => fact >= 0.0,
+            Takes::UnderHalf => fact > 0.0 && fact < HALF,
+            Takes::OneOrMore => fact >= 2.0 * HALF,
         };
         if low && fact <= self.sort.most {
             return Ok(fact);
@@ -314,6 +331,8 @@ impl Field {
             Takes::Any => format!("outside -{most} to {most}"),
             Takes::Positive => format!("not above 0 and up to {most}"),
             Takes::ZeroOrMore => format!("outside 0 to {most}"),
+            Takes::UnderHalf => "not between 0 and 0.5".into(),
+            Takes::OneOrMore => format!("outside 1 to {most}"),
         };
         Err(ErrorKind::OutOfRange {
             argument: argument(),

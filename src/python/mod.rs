@@ -8,7 +8,10 @@ mod errors;
 mod files;
 mod joint;
 mod parts;
+mod press;
 mod quantity;
+mod rings;
+mod strength;
 mod verdict;
 mod warmth;
 mod wheel;
@@ -40,6 +43,17 @@ mod _core {
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
+    #[pymodule_export]
+    use super::press::{
+        ElasticLimit, PressFit, Pressed, elastic_limit, friction_ranges, press_fit,
+    };
+    #[pymodule_export]
+    use super::rings::{
+        Elastic, Interface, Point, Published, Ring, RingFound, WheelRings, material_ranges, metals,
+        rings,
+    };
+    #[pymodule_export]
+    use super::strength::{Fragment, Strength, strength};
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
     #[pymodule_export]

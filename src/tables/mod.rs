@@ -2,8 +2,10 @@
 
 pub mod expansion;
 pub mod flanges;
+pub mod friction;
 pub mod iso286;
 pub mod laws;
+pub mod materials;
 
 /// A number that changes with any figure in the tables, so that a report can
 /// say by which it was judged.
