@@ -234,10 +234,7 @@ impl Intake {
         if self.addressed {
             self.nameless.extend(beyond);
         } else if beyond.next().is_some() {
-            problem = Some(bad_row(
-                "has more cells than there are headings",
-                "look for a separator inside a cell; put such a cell in quotes",
-            ));
+            problem = Some(more_cells());
         }
         if problem.is_none() {
             let numbers = &self.numbers;
@@ -251,6 +248,7 @@ impl Intake {
         if name.is_empty() {
             name = format!("row {number}");
         }
+        self.kept.weigh(problem.is_some());
         self.taken.push(Taken { number, name, problem });
         Ok(())
     }
@@ -266,6 +264,7 @@ impl Intake {
         let name = name.and_then(|at| cells.get(at)).map(Cell::spoken).unwrap_or_default();
         let name = if name.is_empty() { format!("row {number}") } else { name };
         self.keep(cells)?;
+        self.kept.weigh(true);
         self.taken.push(Taken { number, name, problem: Some(error) });
         Ok(())
     }
@@ -375,6 +374,14 @@ pub(crate) fn may_group(text: &str) -> bool {
             && digits(whole)
             && !whole.trim_start_matches('0').is_empty()
     })
+}
+
+/// A row that a separator inside a cell has shifted.
+pub(crate) fn more_cells() -> Error {
+    bad_row(
+        "has more cells than there are headings",
+        "look for a separator inside a cell; put such a cell in quotes",
+    )
 }
 
 /// A problem of one row.

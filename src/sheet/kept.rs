@@ -37,9 +37,14 @@ pub(crate) struct Kept {
     headings: Vec<String>,
     values: IndexSet<Value<Box<str>>>,
     codes: Vec<u32>,
-    /// Bytes of the texts among the values.
+    /// Bytes that the values take, and what is wrong with rows.
     bytes: u64,
 }
+
+/// Bytes that keeping a value takes besides its text, about.
+const VALUE_BYTES: u64 = 64;
+/// Bytes that the error of a row takes, about.
+const ERROR_BYTES: u64 = 400;
 
 impl Kept {
     pub(crate) fn new(headings: Vec<String>) -> Self {
@@ -67,6 +72,11 @@ impl Kept {
         &self.codes[row..]
     }
 
+    /// Counts what a row with a problem takes besides.
+    pub(crate) fn weigh(&mut self, problem: bool) {
+        self.bytes += if problem { ERROR_BYTES } else { 0 };
+    }
+
     /// Takes the last row back; its values stay.
     pub(crate) fn pop(&mut self) {
         self.codes.truncate(self.codes.len().saturating_sub(self.headings.len()));
@@ -89,9 +99,11 @@ impl Kept {
                 Value::Truth(truth) => Value::Truth(truth),
                 Value::Day(day) => Value::Day(day),
             };
-            if let Value::Text(text) | Value::Fault(text) = &sought {
-                self.bytes += text.len() as u64;
-            }
+            self.bytes += match &sought {
+                // A short text is held in a piece of memory larger than it.
+                Value::Text(text) | Value::Fault(text) => VALUE_BYTES + 32 + text.len() as u64,
+                _ => VALUE_BYTES,
+            };
             self.values.insert_full(value).0
         });
         // No table has so many cells: the caps of the intake come first.

@@ -21,6 +21,13 @@ use crate::units::Decimal;
 const SAMPLE_ROWS: usize = 1000;
 /// Bytes of text that are held back, about.
 const SAMPLE_BYTES: usize = 1 << 20;
+/// Most cells of a sheet.
+const MOST_CELLS: usize = 8_000_000;
+/// Bytes of text for which a cell counts once more: a text that is shared or
+/// repeated takes little room in a file and much time to copy.
+const LONG_TEXT: usize = 64;
+/// Most bytes of text in one row.
+pub(crate) const MOST_ROW_BYTES: usize = 8 << 20;
 /// Most rows that a note may name.
 const MOST_NOTED: usize = 1000;
 
@@ -66,6 +73,8 @@ pub(crate) struct RowSoFar {
     pub cells: Vec<Held>,
     pub next_column: usize,
     pub facts: RowFacts,
+    /// Bytes of text in it.
+    pub bytes: usize,
 }
 
 impl RowSoFar {
@@ -78,6 +87,12 @@ impl RowSoFar {
             self.facts.beyond = true;
             return;
         }
+        self.bytes += length(&cell);
+        if self.bytes > MOST_ROW_BYTES {
+            let why = format!("has more than {MOST_ROW_BYTES} bytes of text");
+            self.facts.error.get_or_insert_with(|| bad_row(&why, "shorten its texts"));
+            return;
+        }
         self.cells.resize(self.cells.len().max(column + 1), Held::Blank);
         self.cells[column] = cell;
     }
@@ -86,6 +101,14 @@ impl RowSoFar {
     pub(crate) fn spoil(&mut self, why: &str) {
         let hint = "open the file in an office program and save it again";
         self.facts.error.get_or_insert_with(|| bad_row(why, hint));
+    }
+}
+
+/// Bytes of a cell's text.
+fn length(cell: &Held) -> usize {
+    match cell {
+        Held::Text(text) | Held::Fault(text) => text.len(),
+        _ => 0,
     }
 }
 
@@ -106,6 +129,8 @@ pub(crate) struct Feed<'a> {
     waiting: Vec<Waiting>,
     weight: usize,
     intake: Option<Intake>,
+    /// Cells so far, long ones counted several times.
+    cells: usize,
     probing: bool,
     /// Rows of the headings.
     headings: (usize, usize),
@@ -132,6 +157,7 @@ impl<'a> Feed<'a> {
             waiting: Vec::new(),
             weight: 0,
             intake: None,
+            cells: 0,
             probing: false,
             headings: (0, 0),
             others: None,
@@ -148,6 +174,25 @@ impl<'a> Feed<'a> {
 
     fn given(&self) -> Given<'a> {
         Given { units: &[], mapping: &self.options.mapping }
+    }
+
+    /// Counts a cell so many times.
+    pub(crate) fn count(&mut self, times: usize, cell: &Held) -> Result<(), Error> {
+        if self.has_enough() {
+            return Ok(());
+        }
+        let one = 1 + length(cell) / LONG_TEXT;
+        self.cells = self.cells.saturating_add(times.saturating_mul(one));
+        if self.cells <= MOST_CELLS {
+            return Ok(());
+        }
+        Err(ErrorKind::TooLarge {
+            name: self.table.into(),
+            what: "a sheet of more cells, long ones counted several times".into(),
+            cap: MOST_CELLS as u64,
+            hint: "keep the columns and rows of the rack; clear what is only formatted".into(),
+        }
+        .into())
     }
 
     /// Says that an area of the sheet is merged, whose first row is the one that comes next.
@@ -168,6 +213,9 @@ impl<'a> Feed<'a> {
         cells: &[Cell<'_>],
         facts: RowFacts,
     ) -> Result<(), Error> {
+        if self.has_enough() {
+            return Ok(());
+        }
         let blank = cells.iter().all(Cell::is_blank);
         if blank && facts.error.is_none() && !facts.beyond {
             return Ok(());
@@ -183,6 +231,7 @@ impl<'a> Feed<'a> {
             return self.pass(number, cells, facts);
         }
         let mut cells: Vec<Held> = cells.iter().map(Cell::held).collect();
+        let mut down = 0;
         for (&column, area) in &self.merged {
             for hidden in column + 1..(area.last_column + 1).min(cells.len()) {
                 cells[hidden] = Held::Blank;
@@ -190,20 +239,18 @@ impl<'a> Feed<'a> {
             if number > area.first_row && !area.cell.cell().is_blank() {
                 cells.resize(cells.len().max(column + 1), Held::Blank);
                 cells[column] = area.cell.clone();
+                down += 1 + length(&area.cell) / LONG_TEXT;
                 if self.filled_down.len() < MOST_NOTED {
                     self.filled_down.push((number, format!("{}{number}", letters(column))));
                 }
             }
         }
+        self.count(down, &Held::Blank)?;
         if self.intake.is_some() {
             let cells: Vec<Cell<'_>> = cells.iter().map(Held::cell).collect();
             return self.pass(number, &cells, facts);
         }
-        let weight = |cell: &Held| match cell {
-            Held::Text(text) => text.len() + 32,
-            _ => 32,
-        };
-        self.weight += cells.iter().map(weight).sum::<usize>();
+        self.weight += cells.iter().map(|cell| length(cell) + 32).sum::<usize>();
         self.waiting.push(Waiting { number, cells, facts });
         let full = self.waiting.len() >= SAMPLE_ROWS || self.weight >= SAMPLE_BYTES;
         if full && !self.probing {

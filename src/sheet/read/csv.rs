@@ -14,14 +14,14 @@ use crate::sheet::cell::Cell;
 use crate::sheet::find::MOST_TITLES;
 use crate::sheet::given::Given;
 use crate::sheet::heading::Column;
-use crate::sheet::intake::{Intake, MOST_CHARACTERS, MOST_COLUMNS, empty};
-use crate::sheet::layout::{Dialect, Feed, RowFacts, open_quote};
+use crate::sheet::intake::{Intake, empty, more_cells};
+use crate::sheet::layout::{Dialect, Feed, MOST_ROW_BYTES, RowFacts, open_quote};
 use crate::units::Decimal;
 
 /// How much of a file is looked at to learn its dialect.
 const SAMPLE: u64 = 256 * 1024;
-/// Most bytes of one row: every column at its longest.
-const MOST_BYTES: u64 = (MOST_COLUMNS * MOST_CHARACTERS) as u64;
+/// Most cells of a row that are looked at; tables have far fewer columns.
+const WIDEST: usize = 1 << 16;
 
 /// Reads a CSV file.
 pub(super) fn take(
@@ -80,7 +80,10 @@ pub(super) fn take(
         if breaks(&record) > 0 && quotes_are_odd(path, start, end).map_err(failed)? {
             facts.error = Some(open_quote());
         }
-        let texts: Vec<Cow<'_, str>> = record.iter().map(text).collect();
+        if record.iter().skip(WIDEST).any(|cell| !cell.trim_ascii().is_empty()) {
+            facts.error.get_or_insert_with(more_cells);
+        }
+        let texts: Vec<Cow<'_, str>> = record.iter().take(WIDEST).map(text).collect();
         facts.latin = texts.iter().any(|text| matches!(text, Cow::Owned(_)));
         let cells: Vec<Cell<'_>> = texts.iter().map(|text| Cell::Text(text)).collect();
         feed.row(line, &cells, facts)?;
@@ -146,7 +149,7 @@ impl Read for Counted {
         let read = self.inner.read(buffer)?;
         self.count.fetch_add(read as u64, Ordering::Relaxed);
         self.row += read as u64;
-        if self.row > MOST_BYTES {
+        if self.row > MOST_ROW_BYTES as u64 {
             return Err(io::Error::other("a row never ends; look for a quote that is not closed"));
         }
         Ok(read)

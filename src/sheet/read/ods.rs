@@ -3,16 +3,19 @@
 //! Rows and cells are written once with how often they are repeated: a
 //! billion blank ones take no time here, and filled ones count against the caps.
 
+use std::collections::HashSet;
+use std::num::IntErrorKind;
 use std::ops::ControlFlow;
 
 use quick_xml::events::{BytesStart, Event};
 
-use super::package::{Package, Xml, add_reference, attribute, damaged};
-use super::xlsx::{DIALECT, MOST_CELLS, too_many_cells};
-use super::{Sheet, choose, not_a_workbook, sheet_notes};
+use super::package::{MOST_PARTS, Package, Xml, add_reference, attribute};
+use super::strings::{LONGEST_TEXT, shorten};
+use super::xlsx::DIALECT;
+use super::{Sheet, choose, no_cells, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind};
 use crate::sheet::cell::{Cell, Held};
-use crate::sheet::intake::{Intake, MOST_CHARACTERS, MOST_COLUMNS};
+use crate::sheet::intake::{Intake, MOST_COLUMNS};
 use crate::sheet::layout::{Feed, RowSoFar};
 use crate::units::Date;
 
@@ -32,30 +35,37 @@ pub(super) fn take(
         ));
     }
     let mut sheets = list(&mut package)?;
-    for (at, sheet) in sheets.iter_mut().enumerate() {
-        let mut feed = Feed::new(name, options, DIALECT).probing();
-        read_sheet(&mut package, at, &mut feed, &mut |_| ControlFlow::Continue(()))?;
-        sheet.score = Some(feed.score());
-    }
-    let at = choose(name, options, &sheets)?;
-    let mut feed = Feed::new(name, options, DIALECT);
-    read_sheet(&mut package, at, &mut feed, each)?;
+    let probing = |_| Some(Feed::new(name, options, DIALECT).probing());
+    let on = &mut |_| ControlFlow::Continue(());
+    go_through(&mut package, &probing, on, &mut |at, feed| {
+        if let Some(sheet) = sheets.get_mut(at) {
+            sheet.score = Some(feed.score());
+        }
+        ControlFlow::Continue(())
+    })?;
+    let chosen = choose(name, options, &sheets)?;
+    let reading = |at| (at == chosen).then(|| Feed::new(name, options, DIALECT));
+    let mut read = None;
+    go_through(&mut package, &reading, each, &mut |_, feed| {
+        read = Some(feed);
+        ControlFlow::Break(())
+    })?;
+    let Some(feed) = read else { return Err(no_cells(name, &sheets[chosen].name)) };
     let mut intake = feed.end()?;
-    intake.notes.splice(0..0, sheet_notes(&sheets, at));
+    intake.notes.splice(0..0, sheet_notes(&sheets, chosen));
     Ok(intake)
 }
 
 /// Whether its parts are encrypted.
 fn locked(package: &mut Package<'_>) -> Result<bool, Error> {
-    const MANIFEST: &str = "META-INF/manifest.xml";
+    const MANIFEST: &str = "meta-inf/manifest.xml";
     if !package.has(MANIFEST) {
         return Ok(false);
     }
-    let name = package.source.name;
     let mut xml = package.xml(MANIFEST)?;
     let mut buffer = Vec::new();
     loop {
-        match next(&mut xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) if tag.local_name().as_ref() == "encryption-data" => return Ok(true),
             Event::Eof => return Ok(false),
             _ => {}
@@ -65,17 +75,16 @@ fn locked(package: &mut Package<'_>) -> Result<bool, Error> {
 
 /// The sheets, none of them looked at.
 fn list(package: &mut Package<'_>) -> Result<Vec<Sheet>, Error> {
-    let name = package.source.name;
     let mut xml = package.xml(PART)?;
-    let (mut sheets, mut hidden_styles) = (Vec::new(), Vec::new());
+    let (mut sheets, mut hidden_styles) = (Vec::new(), HashSet::new());
     let (mut depth, mut style) = (0_usize, String::new());
     let mut buffer = Vec::new();
     loop {
-        match next(&mut xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) => match tag.local_name().as_ref() {
                 "style" => style = attribute(&tag, "name").unwrap_or_default(),
                 "table-properties" if attribute(&tag, "display").as_deref() == Some("false") => {
-                    hidden_styles.push(style.clone());
+                    hidden_styles.insert(std::mem::take(&mut style));
                 }
                 "table" => {
                     if depth == 0 {
@@ -83,6 +92,9 @@ fn list(package: &mut Package<'_>) -> Result<Vec<Sheet>, Error> {
                             .is_some_and(|style| hidden_styles.contains(&style));
                         let name = attribute(&tag, "name").unwrap_or_default();
                         sheets.push(Sheet { name, hidden, score: None });
+                    }
+                    if sheets.len() > MOST_PARTS {
+                        return Err(xml.too_large("more sheets", MOST_PARTS));
                     }
                     depth += 1;
                 }
@@ -97,123 +109,157 @@ fn list(package: &mut Package<'_>) -> Result<Vec<Sheet>, Error> {
     }
 }
 
-fn next<'b>(xml: &mut Xml<'_>, buffer: &'b mut Vec<u8>, name: &str) -> Result<Event<'b>, Error> {
-    buffer.clear();
-    xml.read_event_into(buffer).map_err(|error| damaged(name, &error))
-}
-
 /// How often a row or cell comes, or over how many a merged one reaches.
 fn times(tag: &BytesStart<'_>, attribute_name: &str) -> usize {
-    // What is no number is taken for one: a cell that is there must not vanish.
-    attribute(tag, attribute_name).and_then(|text| text.parse().ok()).unwrap_or(1).max(1)
+    let Some(text) = attribute(tag, attribute_name) else { return 1 };
+    match text.parse::<usize>() {
+        Ok(times) => times.max(1),
+        Err(error) if *error.kind() == IntErrorKind::PosOverflow => usize::MAX,
+        // What is no number is taken for one: a cell that is there must not vanish.
+        Err(_) => 1,
+    }
 }
 
-fn read_sheet(
+/// The rows of one sheet on their way to its feed.
+struct Rows<'f> {
+    feed: Feed<'f>,
+    row: RowSoFar,
+    /// How often the row comes.
+    repeated: usize,
+    /// Columns that were declared.
+    columns: usize,
+}
+
+impl Rows<'_> {
+    fn start_row(&mut self, tag: &BytesStart<'_>) {
+        let number = self.row.number.saturating_add(1);
+        self.row = RowSoFar { number, ..RowSoFar::default() };
+        self.repeated = times(tag, "number-rows-repeated");
+        let visibility = attribute(tag, "visibility");
+        self.row.facts.hidden = visibility.is_some_and(|word| word != "visible");
+    }
+
+    fn column(&mut self, tag: &BytesStart<'_>) {
+        let end = self.columns.saturating_add(times(tag, "number-columns-repeated"));
+        if attribute(tag, "visibility").is_some_and(|word| word != "visible") {
+            (self.columns..end.min(MOST_COLUMNS)).for_each(|column| self.feed.hide_column(column));
+        }
+        self.columns = end;
+    }
+
+    fn cell(&mut self, tag: &BytesStart<'_>, mut cell: Held) -> Result<(), Error> {
+        if tag.local_name().as_ref() == "covered-table-cell" {
+            // Nobody sees what is under a merged neighbour.
+            cell = Held::Blank;
+        }
+        let first = self.row.next_column;
+        let again = times(tag, "number-columns-repeated");
+        self.row.next_column = first.saturating_add(again);
+        if cell == Held::Blank {
+            return Ok(());
+        }
+        self.feed.count(again, &cell)?;
+        let over = times(tag, "number-rows-spanned");
+        if over > 1 && first < MOST_COLUMNS {
+            let last_row = self.row.number.saturating_add(over - 1);
+            self.feed.merge((self.row.number, first), (last_row, first), cell.cell());
+        }
+        for column in (first.min(MOST_COLUMNS)..self.row.next_column).take(MOST_COLUMNS + 1) {
+            self.row.put(column, cell.clone());
+        }
+        Ok(())
+    }
+
+    fn end_row(&mut self) -> Result<(), Error> {
+        let row = &self.row;
+        let cells: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
+        let filled = cells.iter().any(|cell| !cell.is_blank());
+        for again in 0..if filled { self.repeated } else { 1 } {
+            if again > 0 {
+                row.cells.iter().try_for_each(|cell| self.feed.count(1, cell))?;
+            }
+            self.feed.row(row.number.saturating_add(again), &cells, row.facts.clone())?;
+        }
+        self.row.number = row.number.saturating_add(self.repeated - 1);
+        Ok(())
+    }
+}
+
+/// Goes through the part that holds all sheets, once: each sheet for which there is a
+/// feed is read into it and handed on.
+fn go_through<'f>(
     package: &mut Package<'_>,
-    wanted: usize,
-    feed: &mut Feed<'_>,
+    feed_for: &dyn Fn(usize) -> Option<Feed<'f>>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
+    ended: &mut dyn FnMut(usize, Feed<'f>) -> ControlFlow<()>,
 ) -> Result<(), Error> {
     let name = package.source.name;
     let size = package.size(PART).max(1) as f64;
     let mut xml = package.xml(PART)?;
     let mut buffer = Vec::new();
-    let (mut sheet, mut depth, mut columns) = (0, 0_usize, 0_usize);
-    let (mut row, mut repeated, mut cells, mut rows) = (RowSoFar::default(), 1, 0_usize, 0_usize);
+    let (mut place, mut depth, mut rows) = (0, 0_usize, 0_usize);
+    let mut sheet: Option<Rows<'f>> = None;
     loop {
-        let here = depth == 1 && sheet == wanted + 1;
-        match next(&mut xml, &mut buffer, name)? {
-            Event::Start(tag) => match tag.local_name().as_ref() {
-                "table" => {
-                    sheet += usize::from(depth == 0);
+        match (xml.next(&mut buffer)?, &mut sheet) {
+            (Event::Start(tag), here) => match (tag.local_name().as_ref(), here) {
+                ("table", _) => {
                     depth += 1;
-                }
-                "table-column" if here => {
-                    let again = times(&tag, "number-columns-repeated");
-                    if attribute(&tag, "visibility").is_some_and(|word| word != "visible") {
-                        let end = columns.saturating_add(again).min(MOST_COLUMNS);
-                        (columns..end).for_each(|column| feed.hide_column(column));
+                    if depth == 1 {
+                        sheet = feed_for(place).map(|feed| Rows {
+                            feed,
+                            row: RowSoFar::default(),
+                            repeated: 1,
+                            columns: 0,
+                        });
                     }
-                    columns = columns.saturating_add(again);
                 }
-                "table-row" if here => {
-                    row = RowSoFar { number: row.number.saturating_add(1), ..RowSoFar::default() };
-                    repeated = times(&tag, "number-rows-repeated");
-                    let visibility = attribute(&tag, "visibility");
-                    row.facts.hidden = visibility.is_some_and(|word| word != "visible");
-                }
-                "table-cell" | "covered-table-cell" if here => {
+                ("table-column", Some(sheet)) if depth == 1 => sheet.column(&tag),
+                ("table-row", Some(sheet)) if depth == 1 => sheet.start_row(&tag),
+                ("table-cell" | "covered-table-cell", Some(sheet)) if depth == 1 => {
                     let tag = tag.into_owned();
-                    let (mut cell, end) = (read_cell(&mut xml, &tag, name)?, row.next_column);
-                    if tag.local_name().as_ref() == "covered-table-cell" {
-                        // Nobody sees what is under a merged neighbour.
-                        cell = Held::Blank;
-                    }
-                    let again = times(&tag, "number-columns-repeated");
-                    row.next_column = end.saturating_add(again);
-                    if cell != Held::Blank {
-                        let over = times(&tag, "number-rows-spanned");
-                        if over > 1 && end < MOST_COLUMNS {
-                            let last = (row.number.saturating_add(over - 1), end);
-                            feed.merge((row.number, end), last, cell.cell());
-                        }
-                        for column in (end..row.next_column).take(MOST_COLUMNS + 1) {
-                            row.put(column, cell.clone());
-                        }
-                        cells = cells.saturating_add(again);
-                    }
-                    if cells > MOST_CELLS {
-                        return Err(too_many_cells(name));
-                    }
+                    let cell = read_cell(&mut xml, &tag)?;
+                    sheet.cell(&tag, cell)?;
                 }
                 _ => {}
             },
-            Event::End(tag) => match tag.local_name().as_ref() {
-                "table" => {
+            (Event::End(tag), here) => match (tag.local_name().as_ref(), here) {
+                ("table", _) => {
                     depth = depth.saturating_sub(1);
-                    if depth == 0 && sheet == wanted + 1 {
-                        return Ok(());
+                    if depth == 0 {
+                        if let Some(sheet) = sheet.take()
+                            && ended(place, sheet.feed).is_break()
+                        {
+                            return Ok(());
+                        }
+                        place += 1;
                     }
                 }
-                "table-row" if here => {
-                    let borrowed: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
-                    let filled = borrowed.iter().any(|cell| !cell.is_blank());
-                    let first = row.number;
-                    for again in 0..if filled { repeated } else { 1 } {
-                        feed.row(first.saturating_add(again), &borrowed, row.facts.clone())?;
-                        cells = cells.saturating_add(if again > 0 { borrowed.len() } else { 0 });
-                        if cells > MOST_CELLS {
-                            return Err(too_many_cells(name));
-                        }
-                    }
-                    drop(borrowed);
-                    if feed.has_enough() {
-                        return Ok(());
-                    }
-                    row.number = first.saturating_add(repeated - 1);
+                ("table-row", Some(sheet)) if depth == 1 => {
                     rows += 1;
                     if rows.is_multiple_of(1024)
-                        && each((xml.buffer_position() as f64 / size).min(1.0)).is_break()
+                        && each((xml.position() as f64 / size).min(1.0)).is_break()
                     {
                         return Err(ErrorKind::Stopped { rows }.into());
                     }
+                    sheet.end_row()?;
                 }
                 _ => {}
             },
-            Event::Eof => {
+            (Event::Eof, Some(_)) => {
                 return Err(not_a_workbook(
                     name,
                     "ends in the middle of a sheet",
                     "open it in an office program and save it again",
                 ));
             }
+            (Event::Eof, None) => return Ok(()),
             _ => {}
         }
     }
 }
 
 /// Reads one cell to its end.
-fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>, name: &str) -> Result<Held, Error> {
+fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>) -> Result<Held, Error> {
     let (mut kind, mut value, mut formula, mut error) = (None, None, false, false);
     for attribute in tag.attributes().flatten() {
         let text = attribute.value.as_ref();
@@ -227,7 +273,10 @@ fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>, name: &str) -> Result<Held
         }
     }
     let end = tag.local_name().as_ref().to_owned();
-    let text = shown(xml, &end, name)?;
+    let mut text = shown(xml, &end)?;
+    if text.is_empty() && kind.as_deref() == Some("string") {
+        text = attribute(tag, "string-value").unwrap_or_default();
+    }
     let day = |value: &str| value.get(..10).and_then(|day| Date::read(day).ok());
     Ok(match (kind.as_deref(), value) {
         _ if error => Held::Fault(format!("the error {}", text.trim()).into()),
@@ -248,18 +297,18 @@ fn read_cell(xml: &mut Xml<'_>, tag: &BytesStart<'_>, name: &str) -> Result<Held
 }
 
 /// The text that a cell shows: its paragraphs, without notes and drawings.
-fn shown(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
+fn shown(xml: &mut Xml<'_>, end: &str) -> Result<String, Error> {
     let (mut text, mut buffer) = (String::new(), Vec::new());
     let (mut aside, mut depth, mut paragraphs) = (0_usize, 0_usize, 0);
     loop {
-        match next(xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) => {
                 depth += 1;
                 match tag.local_name().as_ref() {
                     _ if aside > 0 => aside += 1,
-                    "annotation" | "frame" | "g" | "custom-shape" | "table" | "control" => {
-                        aside = 1
-                    }
+                    // Notes, drawings, and how to pronounce a word.
+                    "annotation" | "frame" | "g" | "custom-shape" | "table" | "control"
+                    | "ruby-text" => aside = 1,
                     "p" => {
                         if paragraphs > 0 {
                             text.push('\n');
@@ -267,8 +316,8 @@ fn shown(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
                         paragraphs += 1;
                     }
                     "s" => {
-                        let spaces = times(&tag, "c").min(MOST_CHARACTERS);
-                        text.extend(std::iter::repeat_n(' ', spaces));
+                        let room = LONGEST_TEXT.saturating_sub(text.len());
+                        text.extend(std::iter::repeat_n(' ', times(&tag, "c").min(room)));
                     }
                     "tab" => text.push('\t'),
                     "line-break" => text.push('\n'),
@@ -286,14 +335,9 @@ fn shown(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
             Event::Text(part) if aside == 0 && depth > 0 => text.push_str(&part.xml10_content()),
             Event::CData(part) if aside == 0 && depth > 0 => text.push_str(&part.xml10_content()),
             Event::GeneralRef(part) if aside == 0 && depth > 0 => add_reference(&part, &mut text),
-            Event::Eof => return Err(damaged(name, &"a cell without an end")),
+            Event::Eof => return Err(xml.cut_off()),
             _ => {}
         }
-        // Many small pieces can add up to more than any one. What is left is still
-        // too long for a cell, so that its row is told to be.
-        if text.len() > 16 * MOST_CHARACTERS {
-            let end = (0..=5 * MOST_CHARACTERS).rev().find(|at| text.is_char_boundary(*at));
-            text.truncate(end.unwrap_or(0));
-        }
+        shorten(&mut text);
     }
 }

@@ -1,15 +1,15 @@
 //! Workbooks are zip packages of XML parts. Nothing that a package says of
 //! itself is believed: it is unpacked once into nothing, counted, and only
-//! then read.
+//! then read, piece by piece, with a cap on every piece.
 
 use std::collections::HashMap;
 use std::fs::File;
-use std::io::{BufReader, Read, Seek, SeekFrom};
+use std::io::{self, BufReader, Read, Seek, SeekFrom};
 use std::ops::ControlFlow;
 
 use memchr::memmem;
 use quick_xml::XmlVersion;
-use quick_xml::events::{BytesRef, BytesStart};
+use quick_xml::events::{BytesRef, BytesStart, Event};
 use zip::ZipArchive;
 use zip::read::ZipFile;
 
@@ -17,22 +17,29 @@ use super::{Source, could_not_read, not_a_workbook, ods, xlsx};
 use crate::error::{Error, ErrorKind, cut};
 use crate::sheet::intake::{Intake, MOST_CHARACTERS};
 
-/// Most parts of a package: a workbook has a few for each sheet and picture.
-const MOST_PARTS: usize = 10_000;
-/// Longest run of bytes without a tag: the longest cell with each of its
-/// characters written out as a reference.
-const LONGEST_TEXT: u64 = 32 * MOST_CHARACTERS as u64;
-/// Deepest nesting of tags, with room for what looks like tags and isn't.
-const DEEPEST: u64 = 10_000;
-
-pub(super) type Xml<'a> = quick_xml::Reader<BufReader<ZipFile<'a, BufReader<File>>>>;
+/// Most parts of a package, or sheets of a workbook: it has a few parts for each sheet and picture.
+pub(super) const MOST_PARTS: usize = 10_000;
+/// Longest text, tag or comment: the longest cell with each of its characters
+/// written out as a reference.
+const LONGEST_PIECE: usize = 32 * MOST_CHARACTERS;
+/// Deepest nesting of tags; no office program comes near it.
+const DEEPEST: usize = 1000;
 
 /// A package that was looked through.
 pub(super) struct Package<'a> {
     pub source: Source<'a>,
     zip: ZipArchive<BufReader<File>>,
-    /// What each part looked like, by name.
+    /// What each part looked like, by its path.
     parts: HashMap<String, Looked>,
+}
+
+/// What was seen of a part when it was unpacked into nothing.
+struct Looked {
+    /// Its place in the package.
+    at: usize,
+    size: u64,
+    /// Whether it has merged cells.
+    merges: bool,
 }
 
 /// Reads the table of a workbook.
@@ -74,7 +81,8 @@ impl<'a> Package<'a> {
         if size > cap {
             return Err(too_large(format!("{size} bytes"), cap));
         }
-        let parts = count_headers(&mut file).map_err(failed)?;
+        // As many parts as the mark of a header is in it, or fewer.
+        let (_, parts) = count(&mut file, b"PK\x01\x02", u64::MAX).map_err(failed)?;
         if parts > MOST_PARTS {
             return Err(too_large(format!("{parts} parts"), MOST_PARTS as u64));
         }
@@ -82,23 +90,16 @@ impl<'a> Package<'a> {
         let mut zip =
             ZipArchive::new(BufReader::new(file)).map_err(|error| damaged(name, &error))?;
         let (mut left, mut parts) = (cap, HashMap::new());
-        let mut chunk = vec![0; 1 << 16];
         for at in 0..zip.len() {
             let mut part = zip.by_index(at).map_err(|error| damaged(name, &error))?;
-            let part_name = part.name().map_err(|error| damaged(name, &error))?.into_owned();
-            let mut looked = Looked::default();
-            loop {
-                let read = part.read(&mut chunk).map_err(|error| damaged(name, &error))?;
-                if read == 0 {
-                    break;
-                }
-                if read as u64 > left {
-                    return Err(too_large("more bytes when it is unpacked".into(), cap));
-                }
-                left -= read as u64;
-                looked.at(&chunk[..read]);
+            let path = path("", &part.name().map_err(|error| damaged(name, &error))?);
+            let (size, merges) =
+                count(&mut part, b"mergeCell", left).map_err(|error| damaged(name, &error))?;
+            if size > left {
+                return Err(too_large("more bytes when it is unpacked".into(), cap));
             }
-            parts.insert(part_name, looked);
+            left -= size;
+            parts.insert(path, Looked { at, size, merges: merges > 0 });
         }
         Ok(Self { source, zip, parts })
     }
@@ -115,21 +116,21 @@ impl<'a> Package<'a> {
 
     /// Whether a sheet has merged cells.
     pub(super) fn merges(&self, part: &str) -> bool {
-        self.parts.get(part).is_some_and(|part| part.merge.found)
+        self.parts.get(part).is_some_and(|part| part.merges)
     }
 
     /// A part as XML.
     pub(super) fn xml(&mut self, part: &str) -> Result<Xml<'_>, Error> {
         let name = self.source.name;
-        if let Some(looked) = self.parts.get(part) {
-            looked.must_be_plain(name, part)?;
-        }
-        let part = self.zip.by_name(part).map_err(|error| damaged(name, &error))?;
-        let mut reader = quick_xml::Reader::from_reader(BufReader::new(part));
+        // A part that is not there is at no place.
+        let at = self.parts.get(part).map_or(usize::MAX, |looked| looked.at);
+        let file = self.zip.by_index(at).map_err(|error| damaged(name, &error))?;
+        let piece = BufReader::new(Piece { file, bytes: 0 });
+        let mut reader = quick_xml::Reader::from_reader(piece);
         let config = reader.config_mut();
         config.expand_empty_elements = true;
         config.allow_dangling_amp = true;
-        Ok(reader)
+        Ok(Xml { reader, name, part: cut(part), depth: 0 })
     }
 
     /// The part that holds the workbook, when the package has relations that name one.
@@ -147,39 +148,123 @@ impl<'a> Package<'a> {
     /// What a part is related to, by the names that it uses; `""` for the package itself.
     pub(super) fn relations(&mut self, part: &str) -> Result<HashMap<String, Relation>, Error> {
         let (folder, file) = part.rsplit_once('/').unwrap_or(("", part));
-        let within = |target: &str| match target.strip_prefix('/') {
-            Some(whole) => whole.to_owned(),
-            None if folder.is_empty() => target.to_owned(),
-            None => format!("{folder}/{target}"),
-        };
-        let path = within(&format!("_rels/{file}.rels"));
+        let list = path(folder, &format!("_rels/{file}.rels"));
         let mut relations = HashMap::new();
-        if !self.has(&path) {
+        if !self.has(&list) {
             return Ok(relations);
         }
-        let name = self.source.name;
-        let mut xml = self.xml(&path)?;
+        let mut xml = self.xml(&list)?;
         let mut buffer = Vec::new();
         loop {
-            use quick_xml::events::Event;
-            match xml.read_event_into(&mut buffer).map_err(|error| damaged(name, &error))? {
+            match xml.next(&mut buffer)? {
                 Event::Start(tag) if tag.local_name().as_ref() == "Relationship" => {
                     if let Some(id) = attribute(&tag, "Id") {
-                        relations.insert(
-                            id,
-                            Relation {
-                                kind: attribute(&tag, "Type").unwrap_or_default(),
-                                target: within(&attribute(&tag, "Target").unwrap_or_default()),
-                            },
-                        );
+                        let kind = attribute(&tag, "Type").unwrap_or_default();
+                        let target = path(folder, &attribute(&tag, "Target").unwrap_or_default());
+                        relations.insert(id, Relation { kind, target });
+                    }
+                    if relations.len() > MOST_PARTS {
+                        return Err(xml.too_large("more relations", MOST_PARTS));
                     }
                 }
                 Event::Eof => return Ok(relations),
                 _ => {}
             }
-            buffer.clear();
         }
     }
+}
+
+/// A part as XML, piece by piece.
+pub(super) struct Xml<'a> {
+    reader: quick_xml::Reader<BufReader<Piece<ZipFile<'a, BufReader<File>>>>>,
+    name: &'a str,
+    part: String,
+    depth: usize,
+}
+
+impl Xml<'_> {
+    /// The next piece: a tag, the end of one, a text. `buffer` is cleared first.
+    pub(super) fn next<'b>(&mut self, buffer: &'b mut Vec<u8>) -> Result<Event<'b>, Error> {
+        buffer.clear();
+        self.reader.get_mut().get_mut().bytes = 0;
+        let event = match self.reader.read_event_into(buffer) {
+            Ok(event) => event,
+            Err(_) if self.reader.get_ref().get_ref().bytes > LONGEST_PIECE => {
+                return Err(self.too_large("a longer text", LONGEST_PIECE));
+            }
+            Err(error) => return Err(damaged(self.name, &error)),
+        };
+        match &event {
+            Event::Start(_) => self.depth += 1,
+            Event::End(_) => self.depth -= 1,
+            Event::DocType(text) if text.contains("<!ENTITY") => {
+                return Err(not_a_workbook(
+                    self.name,
+                    "declares entities of its own, which no office program does",
+                    "open it in an office program and save it again",
+                ));
+            }
+            _ => {}
+        }
+        if self.depth > DEEPEST {
+            return Err(self.too_large("tags nested deeper", DEEPEST));
+        }
+        Ok(event)
+    }
+
+    /// How many bytes were read.
+    pub(super) fn position(&self) -> u64 {
+        self.reader.buffer_position()
+    }
+
+    /// The part ends where more has to come.
+    pub(super) fn cut_off(&self) -> Error {
+        damaged(self.name, &"it is cut off")
+    }
+
+    pub(super) fn too_large(&self, what: &str, cap: usize) -> Error {
+        ErrorKind::TooLarge {
+            name: self.name.into(),
+            what: format!("{what} in {:?}", self.part),
+            cap: cap as u64,
+            hint: "save the sheet alone in a new workbook".into(),
+        }
+        .into()
+    }
+}
+
+/// Counts the bytes of one piece, and ends one that would fill the memory.
+struct Piece<R> {
+    file: R,
+    bytes: usize,
+}
+
+impl<R: Read> Read for Piece<R> {
+    fn read(&mut self, buffer: &mut [u8]) -> io::Result<usize> {
+        if self.bytes > LONGEST_PIECE {
+            return Err(io::Error::other("a piece never ends"));
+        }
+        let read = self.file.read(buffer)?;
+        self.bytes += read;
+        Ok(read)
+    }
+}
+
+/// The path of a part as another in `folder` names it. Parts are called the
+/// same in capitals and in small letters (ECMA-376, part 2, 6.2.2.3).
+fn path(folder: &str, target: &str) -> String {
+    let folder = if target.starts_with(['/', '\\']) { "" } else { folder };
+    let mut steps = Vec::new();
+    for step in folder.split('/').chain(target.split(['/', '\\'])) {
+        match step {
+            "" | "." => {}
+            ".." => {
+                steps.pop();
+            }
+            step => steps.push(step.to_ascii_lowercase()),
+        }
+    }
+    steps.join("/")
 }
 
 /// What one part is to another.
@@ -217,101 +302,22 @@ pub(super) fn damaged(name: &str, error: &dyn std::fmt::Display) -> Error {
     not_a_workbook(name, "is cut off or damaged", "open it in an office program and save it again")
 }
 
-/// How many headers of parts a package holds at most: as often as the mark of one is in it.
-fn count_headers(file: &mut File) -> std::io::Result<usize> {
-    const MARK: &[u8] = b"PK\x01\x02";
-    let finder = memmem::Finder::new(MARK);
+/// How many bytes there are to the end, and how often a mark is among them;
+/// it stops where there are more than `most`.
+fn count(bytes: &mut impl Read, mark: &[u8], most: u64) -> io::Result<(u64, usize)> {
+    let finder = memmem::Finder::new(mark);
     let mut chunk = vec![0; 1 << 16];
-    let (mut kept, mut count) = (0, 0);
+    let (mut kept, mut size, mut found) = (0, 0, 0);
     loop {
-        let read = file.read(&mut chunk[kept..])?;
-        if read == 0 {
-            return Ok(count);
+        let read = bytes.read(&mut chunk[kept..])?;
+        size += read as u64;
+        if read == 0 || size > most {
+            return Ok((size, found));
         }
         let end = kept + read;
-        count += finder.find_iter(&chunk[..end]).count();
-        // A mark may lie across two readings; three bytes can't hold one.
-        kept = end.min(MARK.len() - 1);
+        found += finder.find_iter(&chunk[..end]).count();
+        // A mark may lie across two readings; a byte less than it can't hold one.
+        kept = end.min(mark.len() - 1);
         chunk.copy_within(end - kept..end, 0);
-    }
-}
-
-/// What the bytes of a part look like, without taking them apart.
-#[derive(Default)]
-struct Looked {
-    size: u64,
-    /// Longest run without a tag's beginning.
-    longest: u64,
-    run: u64,
-    deepest: u64,
-    depth: u64,
-    last: u8,
-    entity: Spotter,
-    merge: Spotter,
-}
-
-/// Finds a word whose first letter comes once in it, whatever readings it lies across.
-#[derive(Default)]
-struct Spotter {
-    matched: usize,
-    found: bool,
-}
-
-impl Spotter {
-    fn at(&mut self, byte: u8, word: &[u8]) {
-        self.matched = match () {
-            () if byte == word[self.matched] => self.matched + 1,
-            () => usize::from(byte == word[0]),
-        };
-        if self.matched == word.len() {
-            (self.found, self.matched) = (true, 0);
-        }
-    }
-}
-
-impl Looked {
-    fn at(&mut self, bytes: &[u8]) {
-        self.size += bytes.len() as u64;
-        for &byte in bytes {
-            match (self.last, byte) {
-                (b'<', b'/') | (b'/', b'>') => self.depth = self.depth.saturating_sub(1),
-                (b'<', b'!' | b'?') => {}
-                (b'<', _) => self.depth += 1,
-                _ => {}
-            }
-            self.entity.at(byte, b"<!ENTITY");
-            self.merge.at(byte, b"mergeCell");
-            self.run = if byte == b'<' { 0 } else { self.run + 1 };
-            self.longest = self.longest.max(self.run);
-            self.deepest = self.deepest.max(self.depth);
-            self.last = byte;
-        }
-    }
-
-    /// Whether it can be read as XML without filling the memory.
-    fn must_be_plain(&self, name: &str, part: &str) -> Result<(), Error> {
-        let too_large = |what: &str, cap| -> Error {
-            ErrorKind::TooLarge {
-                name: name.into(),
-                what: format!("{what} in {:?}", cut(part)),
-                cap,
-                hint: "save the sheet alone in a new workbook".into(),
-            }
-            .into()
-        };
-        if self.longest > LONGEST_TEXT {
-            return Err(too_large("a longer text", LONGEST_TEXT));
-        }
-        if self.deepest > DEEPEST {
-            return Err(too_large("tags nested deeper", DEEPEST));
-        }
-        if self.entity.found {
-            return Err(not_a_workbook(
-                name,
-                "declares entities of its own, which no office program does",
-                "open it in an office program and save it again",
-            ));
-        }
-        Ok(())
     }
 }

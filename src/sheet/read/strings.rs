@@ -1,11 +1,13 @@
-//! The texts that the cells of a workbook share.
+//! The texts of a workbook, most of which its cells share.
 
 use quick_xml::events::Event;
 
-use super::package::{Package, damaged};
-use super::xlsx::text_until;
+use super::package::{Package, Xml};
 use crate::error::{Error, ErrorKind};
+use crate::sheet::intake::MOST_CHARACTERS;
 
+/// Bytes that are too many for any cell, whatever its characters.
+pub(super) const LONGEST_TEXT: usize = 4 * MOST_CHARACTERS + 4;
 /// Most texts that cells can share.
 const MOST_STRINGS: usize = 1_000_000;
 
@@ -35,10 +37,9 @@ impl Strings {
         let mut xml = package.xml(part)?;
         let mut buffer = Vec::new();
         loop {
-            buffer.clear();
-            match xml.read_event_into(&mut buffer).map_err(|error| damaged(name, &error))? {
+            match xml.next(&mut buffer)? {
                 Event::Start(tag) if tag.local_name().as_ref() == "si" => {
-                    strings.text.push_str(&text_until(&mut xml, "si", name)?);
+                    strings.text.push_str(&text_until(&mut xml, "si")?);
                     strings.ends.push(strings.text.len());
                     if strings.ends.len() > MOST_STRINGS {
                         return Err(too_large("more shared texts", MOST_STRINGS as u64));
@@ -61,4 +62,60 @@ impl Strings {
         };
         self.text.get(start..*self.ends.get(at)?)
     }
+}
+
+/// The text inside a tag, formatting left out: of a value all of it, of a rich
+/// text what its runs hold and not how to pronounce it.
+pub(super) fn text_until(xml: &mut Xml<'_>, end: &str) -> Result<String, Error> {
+    let (mut text, mut buffer) = (String::new(), Vec::new());
+    let (mut phonetic, mut inside) = (false, end == "v");
+    loop {
+        match xml.next(&mut buffer)? {
+            Event::Text(part) if inside => text.push_str(&part.xml10_content()),
+            Event::CData(part) if inside => text.push_str(&part.xml10_content()),
+            Event::GeneralRef(part) if inside => super::package::add_reference(&part, &mut text),
+            Event::Start(tag) => match tag.local_name().as_ref() {
+                "rPh" => phonetic = true,
+                "t" => inside = !phonetic,
+                _ => {}
+            },
+            Event::End(tag) => match tag.local_name().as_ref() {
+                "rPh" => phonetic = false,
+                "t" => inside = false,
+                found if found == end => return Ok(unescaped(text)),
+                _ => {}
+            },
+            Event::Eof => return Err(xml.cut_off()),
+            _ => {}
+        }
+        shorten(&mut text);
+    }
+}
+
+/// Keeps a text from filling the memory: many short pieces can add up to more than
+/// any one. It stays longer than a cell may be, and spoils its row.
+pub(super) fn shorten(text: &mut String) {
+    if text.len() > 2 * LONGEST_TEXT {
+        text.truncate(text.floor_char_boundary(LONGEST_TEXT));
+    }
+}
+
+/// A text with the signs that workbooks write as `_x000D_`, because XML can't
+/// hold them all (ECMA-376, part 1, 22.9.2.19).
+fn unescaped(text: String) -> String {
+    if !text.contains("_x") {
+        return text;
+    }
+    let (mut out, mut rest) = (String::with_capacity(text.len()), text.as_str());
+    while let Some(at) = rest.find("_x") {
+        out.push_str(&rest[..at]);
+        rest = &rest[at..];
+        let digits = rest.get(2..7).and_then(|five| five.strip_suffix('_'));
+        let digits = digits.filter(|four| four.bytes().all(|digit| digit.is_ascii_hexdigit()));
+        let sign = digits.and_then(|four| char::from_u32(u32::from_str_radix(four, 16).ok()?));
+        // An underscore that stands for itself is written `_x005F_`.
+        out.push(sign.unwrap_or('_'));
+        rest = &rest[if sign.is_some() { 7 } else { 1 }..];
+    }
+    out + rest
 }

@@ -8,8 +8,8 @@ use std::ops::ControlFlow;
 
 use quick_xml::events::{BytesStart, Event};
 
-use super::package::{Package, Xml, add_reference, attribute, damaged};
-use super::strings::Strings;
+use super::package::{MOST_PARTS, Package, Xml, attribute};
+use super::strings::{Strings, text_until};
 use super::{Sheet, choose, no_cells, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind, cut};
 use crate::sheet::cell::{Cell, Held};
@@ -22,10 +22,10 @@ use crate::units::{Date, Decimal};
 const WIDEST: usize = 16_384;
 /// Rows of the longest one.
 const LONGEST: usize = 1_048_576;
-/// Most cells of a sheet.
-pub(super) const MOST_CELLS: usize = 8_000_000;
-/// Most merged areas of a sheet that are looked at.
+/// Most areas of a sheet that are merged downwards.
 const MOST_MERGED: usize = 100_000;
+/// Most formats of numbers; an office program allows a few hundred.
+const MOST_FORMATS: usize = 10_000;
 
 /// Cells of a workbook have addresses, and its numbers are numbers: marks matter in texts only.
 pub(super) const DIALECT: Dialect =
@@ -59,13 +59,20 @@ pub(super) fn take(
     let (name, options) = (package.source.name, package.source.options);
     let book = Book::read(&mut package, workbook)?;
     let mut sheets = Vec::with_capacity(book.sheets.len());
+    // Names without end for one part are one sheet.
+    let mut scores: HashMap<&str, usize> = HashMap::new();
     for sheet in &book.sheets {
-        let mut score = None;
-        if let Some(part) = &sheet.part {
-            let mut feed = Feed::new(name, options, DIALECT).probing();
-            read_sheet(&mut package, part, &book, &mut feed, &mut |_| ControlFlow::Continue(()))?;
-            score = Some(feed.score());
-        }
+        let score = match &sheet.part {
+            Some(part) if !scores.contains_key(part.as_str()) => {
+                let mut feed = Feed::new(name, options, DIALECT).probing();
+                let on = &mut |_| ControlFlow::Continue(());
+                read_sheet(&mut package, part, &book, &mut feed, on)?;
+                scores.insert(part, feed.score());
+                Some(feed.score())
+            }
+            Some(_) => Some(0),
+            None => None,
+        };
         sheets.push(Sheet { name: sheet.name.clone(), hidden: sheet.hidden, score });
     }
     let at = choose(name, options, &sheets)?;
@@ -81,11 +88,10 @@ impl Book {
     fn read(package: &mut Package<'_>, workbook: &str) -> Result<Self, Error> {
         let mut book = Self::default();
         let relations = package.relations(workbook)?;
-        let name = package.source.name;
         let mut xml = package.xml(workbook)?;
         let mut buffer = Vec::new();
         loop {
-            match next(&mut xml, &mut buffer, name)? {
+            match xml.next(&mut buffer)? {
                 Event::Start(tag) if tag.local_name().as_ref() == "sheet" => {
                     let relation = attribute(&tag, "id").and_then(|id| relations.get(&id));
                     let cells = relation.filter(|relation| relation.kind.ends_with("/worksheet"));
@@ -94,6 +100,9 @@ impl Book {
                         hidden: attribute(&tag, "state").is_some_and(|state| state != "visible"),
                         part: cells.map(|relation| relation.target.clone()),
                     });
+                    if book.sheets.len() > MOST_PARTS {
+                        return Err(xml.too_large("more sheets", MOST_PARTS));
+                    }
                 }
                 Event::Start(tag) if tag.local_name().as_ref() == "workbookPr" => {
                     book.from_1904 |= is_true(attribute(&tag, "date1904"));
@@ -131,13 +140,12 @@ struct Shown {
 
 /// For every style of a cell, how it shows a number.
 fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<Shown>, Error> {
-    let name = package.source.name;
     let mut xml = package.xml(part)?;
     let (mut formats, mut styles) = (HashMap::new(), Vec::new());
     let mut inside = false;
     let mut buffer = Vec::new();
     loop {
-        match next(&mut xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) => match tag.local_name().as_ref() {
                 "numFmt" => {
                     if let (Some(id), Some(code)) =
@@ -145,6 +153,9 @@ fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<Shown>, Erro
                     {
                         formats
                             .insert(id, Shown { day: shows_days(&code), unit: shows_unit(&code) });
+                    }
+                    if formats.len() > MOST_FORMATS {
+                        return Err(xml.too_large("more formats of numbers", MOST_FORMATS));
                     }
                 }
                 "cellXfs" => inside = true,
@@ -193,12 +204,6 @@ fn shows_unit(code: &str) -> Option<String> {
     letters.into_iter().find(|word| word.chars().any(char::is_alphabetic)).map(str::to_owned)
 }
 
-/// The next event of a part, in a buffer that is cleared first.
-fn next<'b>(xml: &mut Xml<'_>, buffer: &'b mut Vec<u8>, name: &str) -> Result<Event<'b>, Error> {
-    buffer.clear();
-    xml.read_event_into(buffer).map_err(|error| damaged(name, &error))
-}
-
 fn is_true(attribute: Option<String>) -> bool {
     matches!(attribute.as_deref(), Some("1" | "true" | "on"))
 }
@@ -208,21 +213,19 @@ fn read_merged(
     package: &mut Package<'_>,
     part: &str,
 ) -> Result<HashMap<(usize, usize), (usize, usize)>, Error> {
-    let name = package.source.name;
     let mut merged = HashMap::new();
     let mut xml = package.xml(part)?;
     let mut buffer = Vec::new();
     loop {
-        match next(&mut xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) if tag.local_name().as_ref() == "mergeCell" => {
                 let area = attribute(&tag, "ref").unwrap_or_default();
                 let corners = area.split_once(':').and_then(|(first, last)| {
                     Some((place(first.as_bytes())?, place(last.as_bytes())?))
                 });
-                if let Some((first, last)) = corners
-                    && merged.len() < MOST_MERGED
-                {
-                    merged.insert(first, last);
+                merged.extend(corners);
+                if merged.len() > MOST_MERGED {
+                    return Err(xml.too_large("more merged cells", MOST_MERGED));
                 }
             }
             Event::Eof => return Ok(merged),
@@ -261,10 +264,11 @@ fn read_sheet(
     let size = package.size(part).max(1) as f64;
     let mut xml = package.xml(part)?;
     let mut buffer = Vec::new();
-    let (mut row, mut rows, mut cells) = (RowSoFar::default(), 0, 0);
-    let mut inside = false;
+    let (mut row, mut rows, mut inside) = (RowSoFar::default(), 0, false);
+    // The number of the last row that had a sound one.
+    let mut before = 0;
     loop {
-        match next(&mut xml, &mut buffer, name)? {
+        match xml.next(&mut buffer)? {
             Event::Start(tag) => match tag.local_name().as_ref() {
                 "sheetData" => inside = true,
                 "col" if is_true(attribute(&tag, "hidden")) => {
@@ -273,14 +277,13 @@ fn read_sheet(
                     (first..=last.min(MOST_COLUMNS)).for_each(|column| feed.hide_column(column));
                 }
                 "row" if inside => {
-                    let before = row.number;
                     let number = attribute(&tag, "r").map(|r| r.parse::<usize>());
                     row = RowSoFar { number: before + 1, ..RowSoFar::default() };
                     row.facts.hidden = is_true(attribute(&tag, "hidden"));
                     match number {
-                        None => {}
+                        None => before += 1,
                         Some(Ok(number)) if number > before && number <= LONGEST => {
-                            row.number = number;
+                            (row.number, before) = (number, number);
                         }
                         _ => row.spoil(
                             "has a number that is none, or not above that of the row before it",
@@ -288,13 +291,11 @@ fn read_sheet(
                     }
                 }
                 "c" if inside => {
-                    cells += 1;
-                    if cells > MOST_CELLS {
-                        return Err(too_many_cells(name));
-                    }
                     let mut inner = Vec::new();
                     let tag = tag.into_owned();
-                    read_cell(&mut xml, &tag, book, &mut row, &mut inner, name)?;
+                    let cell = read_cell(&mut xml, &tag, book, &mut row, &mut inner)?;
+                    feed.count(1, &cell)?;
+                    row.put(row.next_column - 1, cell);
                 }
                 _ => {}
             },
@@ -313,8 +314,7 @@ fn read_sheet(
                         return Ok(());
                     }
                     rows += 1;
-                    if rows % 1024 == 0
-                        && each((xml.buffer_position() as f64 / size).min(1.0)).is_break()
+                    if rows % 1024 == 0 && each((xml.position() as f64 / size).min(1.0)).is_break()
                     {
                         return Err(ErrorKind::Stopped { rows }.into());
                     }
@@ -335,28 +335,22 @@ fn read_sheet(
     }
 }
 
-pub(super) fn too_many_cells(name: &str) -> Error {
-    ErrorKind::TooLarge {
-        name: name.into(),
-        what: "a sheet of more cells".into(),
-        cap: MOST_CELLS as u64,
-        hint: "keep the columns and rows of the rack; clear what is only formatted".into(),
-    }
-    .into()
-}
-
-/// Reads one cell into its row.
+/// Reads one cell to its end, and moves its row on to the next.
 fn read_cell(
     xml: &mut Xml<'_>,
     tag: &BytesStart<'_>,
     book: &Book,
     row: &mut RowSoFar,
     buffer: &mut Vec<u8>,
-    name: &str,
-) -> Result<(), Error> {
+) -> Result<Held, Error> {
     let mut column = row.next_column;
     let (mut kind, mut style) = (None, None);
-    for attribute in tag.attributes().flatten() {
+    for attribute in tag.attributes() {
+        // What can't be read may have said where the cell is, or what it is.
+        let Ok(attribute) = attribute else {
+            row.spoil("has a cell with attributes that can't be taken apart");
+            continue;
+        };
         let value = attribute.value.as_ref();
         match attribute.key.local_name().as_ref() {
             "r" => match place(value.as_bytes()) {
@@ -371,28 +365,26 @@ fn read_cell(
     row.next_column = column + 1;
     let (mut value, mut formula, mut text) = (None, false, None);
     loop {
-        match next(xml, buffer, name)? {
+        match xml.next(buffer)? {
             Event::Start(inner) => match inner.local_name().as_ref() {
-                "v" => value = Some(text_until(xml, "v", name)?),
+                "v" => value = Some(text_until(xml, "v")?),
                 "f" => formula = true,
-                "is" => text = Some(text_until(xml, "is", name)?),
+                "is" => text = Some(text_until(xml, "is")?),
                 _ => {}
             },
             Event::End(inner) if inner.local_name().as_ref() == "c" => break,
-            Event::Eof => return Err(damaged(name, &"a cell without an end")),
+            Event::Eof => return Err(xml.cut_off()),
             _ => {}
         }
     }
-    let cell = match (text, value.filter(|value| !value.is_empty())) {
+    Ok(match (text, value.filter(|value| !value.is_empty())) {
         (Some(text), _) => Held::Text(text.into()),
         (None, None) if formula && kind.as_deref() != Some("str") => {
             Held::Fault("a formula that nobody has worked out yet".into())
         }
         (None, None) => Held::Blank,
         (None, Some(value)) => book.value(kind.as_deref(), style, value),
-    };
-    row.put(column, cell);
-    Ok(())
+    })
 }
 
 impl Book {
@@ -440,32 +432,5 @@ impl Book {
             (false, ..60) => serial - DAY_1970 + 1,
             (false, _) => serial - DAY_1970,
         })
-    }
-}
-
-/// The text inside a tag, formatting left out: of a value all of it, of a rich
-/// text what its runs hold and not how to pronounce it.
-pub(super) fn text_until(xml: &mut Xml<'_>, end: &str, name: &str) -> Result<String, Error> {
-    let (mut text, mut buffer) = (String::new(), Vec::new());
-    let (mut phonetic, mut inside) = (false, end == "v");
-    loop {
-        match next(xml, &mut buffer, name)? {
-            Event::Text(part) if inside => text.push_str(&part.xml10_content()),
-            Event::CData(part) if inside => text.push_str(&part.xml10_content()),
-            Event::GeneralRef(part) if inside => add_reference(&part, &mut text),
-            Event::Start(tag) => match tag.local_name().as_ref() {
-                "rPh" => phonetic = true,
-                "t" => inside = !phonetic,
-                _ => {}
-            },
-            Event::End(tag) => match tag.local_name().as_ref() {
-                "rPh" => phonetic = false,
-                "t" => inside = false,
-                found if found == end => return Ok(text),
-                _ => {}
-            },
-            Event::Eof => return Err(damaged(name, &"a text without an end")),
-            _ => {}
-        }
     }
 }
