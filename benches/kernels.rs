@@ -8,9 +8,13 @@ use std::hint::black_box;
 use std::ops::ControlFlow;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
+use hubwright::joint::{PressFit, fit, fits_for, limits};
 use hubwright::mounting::{Mounting, Terms, check, judge_columns};
+use hubwright::solid::{Ring, compound};
+use hubwright::tables::materials::{Elastic, Metal};
 use hubwright::units::{
-    AngularVelocity, Length, meter, millimeter, radian_per_second, read, revolution_per_minute,
+    AngularVelocity, Length, meter, micrometer, millimeter, radian_per_second, read,
+    revolution_per_minute,
 };
 use hubwright::wheel::{FlangeKind, Shape, flange_limits, rim_speed, rim_speed_column};
 
@@ -47,6 +51,39 @@ fn kernels(criterion: &mut Criterion) {
     group.finish();
 }
 
+fn joints(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("limits");
+    for size in ["20 H7", "20 mm P7", "315 zc8", "1-1/4 in js6"] {
+        group.bench_function(size, |b| b.iter(|| limits(black_box(size))));
+    }
+    group.bench_function("fit 20 H7/g6", |b| b.iter(|| fit(black_box("20 H7/g6"))));
+    let um = |um: f64| Length::new::<millimeter>(um / 1000.0);
+    let (nominal, least, most) = (Length::new::<millimeter>(25.0), um(5.0), um(45.0));
+    group.bench_function("fits_for", |b| b.iter(|| fits_for(black_box(nominal), least, most)));
+    group.finish();
+}
+
+fn mechanics(criterion: &mut Criterion) {
+    let mm = Length::new::<millimeter>;
+    let steel: Elastic = Metal::Steel.into();
+    let interference = Length::new::<micrometer>(30.0);
+    let rings = [
+        Ring::innermost(mm(40.0), steel),
+        Ring::shrunk(mm(180.0), Metal::Aluminium.into(), interference),
+        Ring::bonded(mm(200.0), Metal::CastIron.into()),
+    ];
+    let speed = AngularVelocity::new::<revolution_per_minute>(2850.0);
+    let fit = PressFit::new(steel, steel, mm(25.0), mm(0.0), mm(45.0), interference, interference)
+        .with_speed(speed)
+        .with_grip(mm(20.0), 0.12);
+    let mut group = criterion.benchmark_group("mechanics");
+    group.bench_function("three rings", |b| {
+        b.iter(|| compound(black_box(mm(16.0)), black_box(&rings), black_box(speed)));
+    });
+    group.bench_function("a press fit", |b| b.iter(|| black_box(fit).solve()));
+    group.finish();
+}
+
 fn rules(criterion: &mut Criterion) {
     let rows = 1_000_000;
     let columns = rack::columns(rows);
@@ -59,5 +96,5 @@ fn rules(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, kernels, rules);
+criterion_group!(benches, kernels, joints, mechanics, rules);
 criterion_main!(benches);

@@ -12,12 +12,15 @@
 // No panic reaches a user.
 #![warn(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::todo)]
 
+pub mod draw;
 pub mod error;
+pub mod joint;
 pub mod mounting;
 #[cfg(feature = "python")]
 mod python;
 #[cfg(feature = "sheets")]
 pub mod sheet;
+pub mod solid;
 pub mod source;
 pub mod tables;
 pub mod units;

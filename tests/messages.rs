@@ -214,7 +214,7 @@ fn zero_is_refused_where_it_makes_no_sense_and_taken_where_it_does() {
         let zero = known.read(&format!("0 {unit}"), None, Decimal::Point);
         let negative = known.read(&format!("-1 {unit}"), None, Decimal::Point);
         match known.takes {
-            Takes::Positive => {
+            Takes::Positive | Takes::UnderHalf | Takes::OneOrMore => {
                 assert_told(&zero.expect_err("zero"), "out-of-range", &[&known.heading()])
             }
             Takes::ZeroOrMore | Takes::Any => assert_eq!(zero, Ok(0.0), "{}", known.heading()),
@@ -240,6 +240,35 @@ fn a_value_beyond_its_field_is_told_in_units_of_its_own_kind() {
         for bad in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
             assert_told(&known.admit(bad).expect_err("no number"), "not-finite", &[known.name]);
         }
+    }
+}
+
+#[test]
+fn a_plain_number_is_read_without_a_unit_and_kept_in_its_bounds() {
+    let read = |heading: &str, text: &str| field(heading).read(text, None, Decimal::Point);
+    let poisson = "wheel poisson ratio";
+    assert_eq!(read(poisson, "0.22"), Ok(0.22e9));
+    assert_eq!(field(poisson).read("0,22", None, Decimal::Comma), Ok(0.22e9));
+    for (text, given) in [
+        ("0.5", "is 0.5, not between 0 and 0.5"),
+        ("0", "is 0, not between"),
+        ("-0.2", "is -0.2, not"),
+    ] {
+        assert_told(&read(poisson, text).expect_err(text), "out-of-range", &[poisson, given]);
+    }
+    let factor = "wheel burst factor";
+    assert_eq!(read(factor, "1"), Ok(1e9));
+    assert_told(
+        &read(factor, "0.99").expect_err("below 1"),
+        "out-of-range",
+        &[factor, "is 0.99, outside 1 to 1000"],
+    );
+    for text in ["3 mm", "22 %", "0,22", "about 3", "nan"] {
+        assert_told(
+            &read(factor, text).expect_err(text),
+            "not-a-quantity",
+            &[factor, "plain number", text],
+        );
     }
 }
 
@@ -402,8 +431,11 @@ mod sheets {
         );
         let pair = "both flanges diameter [mm],fixed flange diameter [mm]\n80,70\n";
         assert_told(&refused(pair), "bad-heading", &["both flanges diameter"]);
-        let names = "name,id,wheel diameter [mm]\na,b,200\n";
-        assert_told(&refused(names), "bad-heading", &["\"id\"", "\"name\""]);
+        let names = "name,mounting,wheel diameter [mm]\na,b,200\n";
+        assert_told(&refused(names), "bad-heading", &["\"mounting\"", "\"name\""]);
+        // A number of the shop's own is no second name.
+        let named = checked("id,name,wheel diameter [mm]\n7,b,200\n").expect("a table");
+        assert_eq!(named.label(0), Some((2, "b")));
         let unit = "wheel diameter [rpm]\n200\n";
         assert_told(
             &refused(unit),
@@ -452,7 +484,7 @@ mod sheets {
             b"name;wheel diameter [mm];recess of the fixed flange [\xb5m]\nSchl\xe4ger;200;1\n";
         let checked = checked(contents).expect("a table");
         assert_eq!(checked.label(0), Some((2, "Schläger")));
-        assert!(checked.notes[0].contains("Latin-1") && checked.notes[0].contains("rows 1, 2"));
+        assert!(checked.notes[0].contains("Latin-1") && checked.notes[0].contains("rows: 1, 2."));
         assert_eq!(checked.unread[0].0, "recess of the fixed flange [µm]");
     }
 
@@ -473,10 +505,11 @@ mod sheets {
     #[test]
     fn a_report_names_its_endings_and_a_folder_that_is_not_there() {
         let checked = checked(HEADINGS.to_owned() + "fast,3400,2850\n").expect("a table");
-        let error = report::write(&checked, &passing("docx").0).expect_err("no such report");
+        let each = &mut |_| ControlFlow::Continue(());
+        let error = report::write(&checked, &passing("docx").0, each).expect_err("no such report");
         assert_told(&error, "unknown-word", &["`report`", ".docx", ".html", ".txt"]);
         let nowhere = std::env::temp_dir().join("hubwright-no-such-folder").join("rack.html");
-        let error = report::write(&checked, &nowhere).expect_err("no such folder");
+        let error = report::write(&checked, &nowhere, each).expect_err("no such folder");
         assert_told(&error, "file", &["hubwright-no-such-folder", "written"]);
     }
 
@@ -616,9 +649,13 @@ mod sheets {
             "{:?}",
             each.notes
         );
-        // One cell that can only be a decimal comma settles the others.
-        let clear = checked(rotational(';', ["1,250", "2850,5"])).expect("a table");
+        // One cell that can only be a decimal comma settles the others of its column,
+        let clear =
+            checked(rotational(';', ["1,250", "2850,5"]) + "b;1,5;2,25\n").expect("a table");
         assert_eq!(clear.counts.unreadable, 0);
+        // and none of another column: 2,850 rpm is no speed to be wrong about.
+        let borrowed = checked(rotational(';', ["1,250", "2850,5"])).expect("a table");
+        assert_eq!(borrowed.counts.unreadable, 1);
     }
 
     #[test]

@@ -74,6 +74,11 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("spindle", _) => 35e9 / wheel * 19.1e6 * from(0.5, 1.02),
         (_, "guard_start") => from(-0.6e9, 1.2e9),
         (_, "guard_exposure") => from(1e9, 3.2e9),
+        // 3 to 40 MPa in mPa, kg/m³ in g/m³, and thousand millionths.
+        (_, "tensile_strength") => from(3e9, 40e9),
+        (_, "density") => from(2e6, 2.6e6),
+        (_, "poisson_ratio") => from(0.18e9, 0.3e9),
+        (_, "burst_factor") => from(1e9, 4e9),
         (_, "warmer_by") => from(0.0, 30e3),
         (_, "expansion") => from(5e6, 24e6),
         (_, "use_before" | "made") => from(19_000.0, 22_000.0),

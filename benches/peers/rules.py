@@ -52,6 +52,23 @@ def markings_disagree(r: Rack) -> Cells:
     return choose((blank, UNKNOWN), (r.rim_at_marked_speed > r["wheel.marked_rim_speed"], CAUTION))
 
 
+def burst_margin(r: Rack) -> Cells:
+    """By the tensile strength given, does the wheel burst too near to the spindle's greatest speed?"""
+    hole = np.maximum(r["wheel.hole"], r["wheel.largest_hole"]) / 2e9
+    radius = r["wheel.diameter"] / 2e9
+    turning = r["spindle.greatest_speed"] / 1e6 * (np.pi / 30)
+    poisson, density = r["wheel.poisson_ratio"] / 1e9, r["wheel.density"] / 1e3
+    hoop = density * turning**2 / 4 * ((3 + poisson) * radius**2 + (1 - poisson) * hole**2)
+    found = np.floor(r["wheel.tensile_strength"] / 1e3 / hoop * 1e9)
+    shape = "wheel.shape"
+    flat = r.is_one(shape, Shape.TYPE_1, Shape.CUTTING_OFF)
+    return choose(
+        (~(flat | r.blank(shape)), NOT_CHECKED),
+        (flat & ((found < 1e9) | (found < r["wheel.burst_factor"])), REFUSE),
+        (r.blank(shape, "wheel.burst_factor") | np.isnan(found), UNKNOWN),
+    )
+
+
 def hole_large_for_wheel(r: Rack) -> Cells:
     """Is the hole over a quarter of a cutting-off wheel, or over half (two thirds) of a straight one?"""
     hole, wheel = r["wheel.hole"], r["wheel.diameter"]

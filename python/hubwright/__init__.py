@@ -1,13 +1,14 @@
 """Dimensions, tolerances and safety checks for grinding-wheel hubs and mountings.
 
 Start with `check_file("rack.csv")` for a rack kept in a sheet, `check(Mounting(...))` for one
-mounting, and `hubwright.wheel` for the sizes and speeds behind the rules. Quantities go in as text
+mounting, `hubwright.wheel` for the sizes and speeds behind the rules, and `hubwright.joint` for limits
+and fits. Quantities go in as text
 such as `"125 mm"` or as pint quantities, and come out as pint quantities.
 
 The wheel's own marking, the machine's manual, local law and a competent person come first.
 """
 
-from hubwright import errors, wheel, words
+from hubwright import errors, joint, wheel, words
 from hubwright._core import (
     Blotter,
     Checked,
@@ -32,6 +33,7 @@ from hubwright._core import (
     check_rows,
     rules,
     sources,
+    write_template,
 )
 from hubwright.errors import (
     FileError,
@@ -47,13 +49,18 @@ from hubwright.words import (
     BlotterNeed,
     Bond,
     Fastening,
+    Feature,
+    FitBasis,
+    FitKind,
     FlangeKind,
     Law,
     MachineKind,
     Material,
+    Metal,
     Outcome,
     Rotation,
     Shape,
+    SizeOutcome,
     ThreadHand,
     YesNo,
 )
@@ -70,8 +77,11 @@ __all__ = [
     "Checked",
     "Counts",
     "Fastening",
+    "Feature",
     "FileError",
     "Finding",
+    "FitBasis",
+    "FitKind",
     "Flange",
     "FlangeKind",
     "Hub",
@@ -80,6 +90,7 @@ __all__ = [
     "Machine",
     "MachineKind",
     "Material",
+    "Metal",
     "MissingError",
     "Mounting",
     "Nut",
@@ -90,6 +101,7 @@ __all__ = [
     "Row",
     "Rule",
     "Shape",
+    "SizeOutcome",
     "Source",
     "Spindle",
     "TableError",
@@ -105,8 +117,10 @@ __all__ = [
     "check_file",
     "check_rows",
     "errors",
+    "joint",
     "rules",
     "sources",
     "wheel",
     "words",
+    "write_template",
 ]

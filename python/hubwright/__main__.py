@@ -4,14 +4,15 @@ Exit codes: 0 everything is clear, 1 a mounting is refused, unknown or unreadabl
 """
 
 import argparse
+import io
 import sys
 import textwrap
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-from hubwright import HubwrightError, Law, __version__, check_file, rules, sources
-from hubwright._core import field_list, write_demo
+from hubwright import HubwrightError, Law, TextError, __version__, check_file, rules, sources
+from hubwright._core import check_report_name, field_list, report_schema, write_demo, write_template
 
 CLEAR, NOT_CLEAR, COULD_NOT_RUN = 0, 1, 2
 
@@ -30,20 +31,38 @@ def _bar() -> Iterator[Callable[[float], None]]:
         yield tell
 
 
+def _mapping(pairs: Sequence[str]) -> dict[str, str]:
+    """Headings of theirs and ours from `theirs=ours`; the last `=` parts them."""
+    mapping = {}
+    for pair in pairs:
+        theirs, separator, ours = pair.rpartition("=")
+        if not separator:
+            raise TextError(
+                f"`--map` is {pair!r}, without a =\nhint: write it like --map \"Scheibe=wheel diameter [mm]\"", "text"
+            )
+        mapping[theirs] = ours
+    return mapping
+
+
 def _check(args: argparse.Namespace) -> int:
+    for path in args.report:
+        check_report_name(path)
     with _bar() as tell:
         checked = check_file(
             args.file,
+            sheet=args.sheet,
+            mapping=_mapping(args.map),
             decimal=args.decimal,
+            most_megabytes=args.most_megabytes,
             laws=args.laws,
             without=[slug for slugs in args.without for slug in slugs.split(",")],
             show=args.show,
             progress=tell,
         )
-    for path in args.report:
-        checked.report(path)
     print(checked, end="")
     for path in args.report:
+        with _bar() as tell:
+            checked.report(path, progress=tell)
         print(f"report: {path}")
     return CLEAR if checked.clear else NOT_CLEAR
 
@@ -58,6 +77,17 @@ def _demo(args: argparse.Namespace) -> int:
     for path in [*written, report]:
         print(f"  {path}")
     print(f"Check it yourself, or a rack of your own: hubwright check {written[0]}")
+    return CLEAR
+
+
+def _template(args: argparse.Namespace) -> int:
+    write_template(args.file, show=args.show)
+    print(f"{args.file}: write over the example, then: hubwright check {args.file}")
+    return CLEAR
+
+
+def _schema(_args: argparse.Namespace) -> int:
+    print(report_schema(), end="")
     return CLEAR
 
 
@@ -123,12 +153,23 @@ def _parser() -> argparse.ArgumentParser:
 
     check = commands.add_parser(
         "check",
-        help="check a rack kept in a CSV file",
+        help="check a rack kept in a workbook or a CSV file",
         description="Checks a rack of mountings: one row each, headings such as 'wheel diameter [mm]'. "
         "Exit 0 when all is clear, 1 when a mounting is refused, unknown or unreadable, 2 when it could not run.",
     )
-    check.add_argument("file", metavar="FILE", help="a CSV file; separator and decimal mark are found out")
-    check.add_argument("--decimal", choices=["point", "comma"], help="decimal mark, where the file leaves it open")
+    check.add_argument("file", metavar="FILE", help="an .xlsx, .ods or CSV file; where its headings are is found out")
+    check.add_argument("--sheet", metavar="NAME", help="sheet of a workbook (the first with headings that are known)")
+    check.add_argument(
+        "--map",
+        metavar="THEIRS=OURS",
+        action="append",
+        default=[],
+        help="take a heading of the file for one of ours, like 'Scheibe=wheel diameter [mm]'; for none after a bare =",
+    )
+    check.add_argument("--decimal", choices=["point", "comma"], help="decimal mark of texts, where the file leaves it open")
+    check.add_argument(
+        "--most-megabytes", type=int, default=256, metavar="N", help="most that a workbook may unpack to (256)"
+    )
     check.add_argument("--laws", metavar="LAW,LAW…", help=f"laws you work under: {', '.join(Law)} (us when left out)")
     check.add_argument(
         "--without",
@@ -139,7 +180,11 @@ def _parser() -> argparse.ArgumentParser:
     )
     check.add_argument("--show", choices=["mm", "in"], help="units of the findings (those of most headings)")
     check.add_argument(
-        "--report", metavar="PATH", action="append", default=[], help="write a report too: .html or .txt"
+        "--report",
+        metavar="PATH",
+        action="append",
+        default=[],
+        help="write a report too: .html, .xlsx, .csv, .json or .txt; may come again",
     )
     check.set_defaults(run=_check)
 
@@ -151,12 +196,24 @@ def _parser() -> argparse.ArgumentParser:
     demo.add_argument("--into", metavar="DIR", default="demo-rack", help="folder to write into (demo-rack)")
     demo.set_defaults(run=_demo)
 
+    blank = commands.add_parser(
+        "template",
+        help="write an empty rack to fill in",
+        description="Writes a workbook with every heading, its unit, words to choose from, a note and an example.",
+    )
+    blank.add_argument("file", metavar="FILE", help="a new .xlsx file")
+    blank.add_argument("--show", choices=["mm", "in"], default="mm", help="its units (mm)")
+    blank.set_defaults(run=_template)
+
     listing = commands.add_parser("rules", help="list the rules, or print the manual of one")
     listing.add_argument("slug", metavar="SLUG", nargs="?", help="a rule")
     listing.set_defaults(run=_rules)
 
     known = commands.add_parser("headings", help="list the headings a rack can have, with units and words")
     known.set_defaults(run=_headings)
+
+    schema = commands.add_parser("schema", help="print the JSON Schema of .json reports")
+    schema.set_defaults(run=_schema)
 
     cited = commands.add_parser("sources", help="list the sources cited, and how each was obtained")
     cited.set_defaults(run=_sources)
@@ -166,6 +223,10 @@ def _parser() -> argparse.ArgumentParser:
 def main(argv: Sequence[str] | None = None) -> int:
     """Run the command line and give back its exit code."""
     args = _parser().parse_args(argv)
+    for stream in (sys.stdout, sys.stderr):
+        # A terminal that lacks a letter shows a question mark; the verdict counts.
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")
     try:
         return int(args.run(args))
     except HubwrightError as error:

@@ -2,14 +2,15 @@
 Compiled part of hubwright.
 """
 
+from _typeshed import SupportsGetItem
 from datetime import date
-from hubwright._typing import Names, QuantityLike, Scalar
-from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Material, Outcome, Rotation, Shape, ThreadHand
+from hubwright._typing import Names, PlainLike, QuantityLike, Scalar
+from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, FitBasis, FitKind, FlangeKind, MachineKind, Material, Metal, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "Blotter", "BlotterLimits", "Checked", "Counts", "Finding", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Limit", "Machine", "Mounting", "Nut", "Problem", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "blotter_limits", "check", "check_file", "check_rows", "field_list", "flange_limits", "hole_limits", "largest_diameter", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "word_lists", "write_demo"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "Checked", "Counts", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "HoleLimits", "Hub", "Interface", "Judgement", "Limit", "Limits", "Machine", "Mounting", "Nut", "Point", "PressFit", "Pressed", "Problem", "Published", "RankedFit", "Ring", "RingFound", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "Unknown", "Verdict", "Wheel", "WheelRings", "Working", "at_20_c", "blotter_limits", "check", "check_file", "check_report_name", "check_rows", "deviation_by_formula", "elastic_limit", "field_list", "fit", "fits_for", "flange_limits", "friction_ranges", "grade_by_formula", "hole_limits", "largest_diameter", "limits", "material_ranges", "metals", "press_fit", "published_expansion", "report_schema", "rim_speed", "rim_speed_column", "rings", "rules", "sources", "speed_for_rim", "strength", "tolerance_factor", "word_lists", "write_demo", "write_template"]
 
 __version__: Final[str]
 
@@ -45,6 +46,42 @@ class ArrowTable:
     def column_names(self, /) -> list[str]:
         """
         The names of its columns.
+        """
+
+@final
+class At20:
+    """
+    A size measured warm or cold, brought to 20 °C: what `at_20_c` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def expansion(self, /) -> Scalar:
+        """
+        Expansion of the part, in 1/K.
+        """
+    @property
+    def instrument_expansion(self, /) -> Scalar | None:
+        """
+        Expansion of the instrument, in 1/K; None where it was not given.
+        """
+    @property
+    def measured(self, /) -> Scalar:
+        """
+        Size as measured, in mm.
+        """
+    @property
+    def size(self, /) -> Scalar:
+        """
+        Size at 20 °C, in mm.
+        """
+    @property
+    def temperature(self, /) -> Scalar:
+        """
+        Temperature of the part, in °C.
+        """
+    def working(self, /) -> Working:
+        """
+        How the size came about; the last step's result is `size` in mm.
         """
 
 @final
@@ -130,6 +167,7 @@ class Checked:
         problems: The rows that could not be read, and why.
         clear: Whether nothing is refused, unknown or unreadable.
         unread: Headings that nothing reads, each with the known heading most like it.
+        notes: How the table was read: which sheet, hidden rows, decimal commas.
     """
     def __bool__(self, /) -> bool: ...
     def __getitem__(self, at: SupportsIndex, /) -> Row: ...
@@ -154,16 +192,23 @@ class Checked:
         File name, or `table`.
         """
     @property
+    def notes(self, /) -> list[str]:
+        """
+        How the table was read: which sheet, hidden rows, decimal commas.
+        """
+    @property
     def problems(self, /) -> list[Problem]:
         """
         The rows that could not be read, and why.
         """
-    def report(self, /, path: str | PathLike[str]) -> None:
+    def report(self, /, path: str | PathLike[str], *, progress: Any | None = None) -> None:
         """
         Writes a report, whole or not at all.
 
         Args:
-            path: Where to; its ending says what: `.html` or `.txt`.
+            path: Where to; its ending says what: `.html` to print, `.txt`, `.xlsx` and `.csv` with the
+                rows as they came and their verdicts before them, `.json` for programs.
+            progress: As for `check_file`.
 
         Raises:
             TextError: Another ending.
@@ -211,6 +256,106 @@ class Counts:
     def unreadable(self, /) -> int:
         """
         The row could not be read.
+        """
+
+@final
+class Elastic:
+    """
+    An elastic material by its own constants.
+
+    Where a material is asked for, the name of a metal does too: see `hubwright.joint.metals`.
+
+    Args:
+        modulus: Modulus of elasticity, above zero.
+        poisson: Poisson's ratio, above 0 and below 0.5.
+        density: Density, above zero.
+        expansion: Thermal expansion, where heat is asked about.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `hubwright.wheel.rim_speed`.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.Elastic(modulus="60 GPa", poisson=0.25, density="3300 kg/m3")
+        <Elastic E 60 GPa, Poisson's ratio 0.25, 3300 kg/m3 (as stated by the user)>
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __new__(cls, /, *, modulus: QuantityLike, poisson: PlainLike, density: QuantityLike, expansion: QuantityLike | None = None) -> Elastic: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def density(self, /) -> Scalar:
+        """
+        Density.
+        """
+    @property
+    def expansion(self, /) -> Scalar | None:
+        """
+        Thermal expansion; None when it was not given.
+        """
+    @property
+    def modulus(self, /) -> Scalar:
+        """
+        Modulus of elasticity, in MPa.
+        """
+    @property
+    def name(self, /) -> str | None:
+        """
+        Name of the metal when the constants were taken by name; None when they were stated.
+        """
+    @property
+    def poisson(self, /) -> float:
+        """
+        Poisson's ratio.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where the constants come from.
+        """
+
+@final
+class ElasticLimit:
+    """
+    Greatest pressure in the bore of a hub that stays elastic, by two criteria.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def greatest_shear(self, /) -> Scalar:
+        """
+        By the greatest shear stress, which is more cautious, in MPa.
+        """
+    @property
+    def von_mises(self, /) -> Scalar:
+        """
+        After von Mises, for ductile hubs, in MPa.
+        """
+
+@final
+class Expansion:
+    """
+    Published expansion of a metal; which figure of the range to take is the user's choice.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def least(self, /) -> Scalar:
+        """
+        Least of the published figures, in 1/K.
+        """
+    @property
+    def metal(self, /) -> Metal:
+        """
+        The metal.
+        """
+    @property
+    def most(self, /) -> Scalar:
+        """
+        Greatest of the published figures, in 1/K.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where they stand.
         """
 
 @final
@@ -274,6 +419,67 @@ class Finding:
     def unit(self, /) -> str:
         """
         Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty.
+        """
+
+@final
+class Fit:
+    """
+    A hole and a shaft of one nominal size: what `fit` found. Clearances are on diameter.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def basis(self, /) -> FitBasis:
+        """
+        Which part is made to nominal size.
+        """
+    @property
+    def classes(self, /) -> str:
+        """
+        Both classes, such as `H7/g6`.
+        """
+    @property
+    def hole(self, /) -> Limits:
+        """
+        Limits of the hole.
+        """
+    @property
+    def kind(self, /) -> FitKind:
+        """
+        Clearance, transition or interference.
+        """
+    @property
+    def least_clearance_nm(self, /) -> int:
+        """
+        Least clearance in whole nm; negative is interference.
+        """
+    @property
+    def least_clearance_um(self, /) -> float:
+        """
+        Least clearance in µm; negative is interference.
+        """
+    @property
+    def most_clearance_nm(self, /) -> int:
+        """
+        Most clearance in whole nm.
+        """
+    @property
+    def most_clearance_um(self, /) -> float:
+        """
+        Most clearance in µm.
+        """
+    @property
+    def nominal(self, /) -> Scalar:
+        """
+        Nominal size, in mm.
+        """
+    @property
+    def shaft(self, /) -> Limits:
+        """
+        Limits of the shaft.
+        """
+    def working(self, /) -> Working:
+        """
+        How the clearances came about; the last step's result is `most_clearance_um`.
         """
 
 @final
@@ -409,6 +615,37 @@ class FlangeLimits:
         """
 
 @final
+class Fragment:
+    """
+    A sector of a wheel that flies off.
+    """
+    @property
+    def centre(self, /) -> Scalar:
+        """
+        Distance of its centre of mass from the axis.
+        """
+    @property
+    def energy(self, /) -> Scalar:
+        """
+        Its energy, flight and spin together, in J.
+        """
+    @property
+    def flight(self, /) -> Scalar:
+        """
+        The part of it that is flight, in J.
+        """
+    @property
+    def mass(self, /) -> Scalar:
+        """
+        Its mass, in kg.
+        """
+    @property
+    def speed(self, /) -> Scalar:
+        """
+        Speed of its centre of mass.
+        """
+
+@final
 class HoleLimits:
     """
     What `hole_limits` found.
@@ -519,6 +756,76 @@ class Hub:
         """
 
 @final
+class Interface:
+    """
+    Where two rings meet.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bonded(self, /) -> bool:
+        """
+        Whether the rings are bonded.
+        """
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Nominal diameter.
+        """
+    @property
+    def gap(self, /) -> Scalar:
+        """
+        Clearance on diameter where it has.
+        """
+    @property
+    def loosening_speed(self, /) -> Scalar | None:
+        """
+        The speed from which on a shrunk ring is loose, zero when it is so at a standstill;
+        None when it never comes loose, and for a bond.
+        """
+    @property
+    def open(self, /) -> bool:
+        """
+        Whether a shrunk ring has let go.
+        """
+    @property
+    def pressure(self, /) -> Scalar:
+        """
+        Pressure, in MPa: negative is the tension of a bond, zero an open joint.
+        """
+    @property
+    def tension(self, /) -> Scalar:
+        """
+        Tension of the bond, in MPa; zero under pressure.
+        """
+
+@final
+class Judgement:
+    """
+    A measured size between its limits, or past one.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def amount_nm(self, /) -> int:
+        """
+        By how much, in nm: past the limit, or within it from the nearer one.
+        """
+    @property
+    def limits(self, /) -> Limits:
+        """
+        The limits it was judged by.
+        """
+    @property
+    def measured(self, /) -> Scalar:
+        """
+        The size judged, in mm.
+        """
+    @property
+    def outcome(self, /) -> SizeOutcome:
+        """
+        How it fares: `within`, `too large` or `too small`.
+        """
+
+@final
 class Limit:
     """
     A least or greatest size, and who says so.
@@ -538,6 +845,91 @@ class Limit:
     def value(self, /) -> Scalar:
         """
         The size, in mm.
+        """
+
+@final
+class Limits:
+    """
+    Limits of size of a hole or shaft: what `limits` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def class_(self, /) -> str:
+        """
+        Tolerance class, such as `H7`.
+        """
+    @property
+    def feature(self, /) -> Feature:
+        """
+        Whether it is a hole or a shaft.
+        """
+    def judge(self, /, measured: QuantityLike) -> Judgement:
+        """
+        Judges a measured size on whole nanometres: a size on a limit is within.
+
+        Args:
+            measured: The size, at 20 °C and without the uncertainty of measuring.
+
+        Returns:
+            Judgement: `.outcome` and `.amount_nm`.
+
+        Raises:
+            UnitError, TextError: No length.
+            OutOfRangeError: A size that is not above zero, or no finite number.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.limits("20 H7").judge("20.0243 mm")
+            <Judgement too large by 3.3 µm>
+        """
+    @property
+    def largest(self, /) -> Scalar:
+        """
+        Largest size allowed, in mm.
+        """
+    @property
+    def lower_nm(self, /) -> int:
+        """
+        Lower deviation in whole nm.
+        """
+    @property
+    def lower_um(self, /) -> float:
+        """
+        Lower deviation in µm.
+        """
+    @property
+    def nominal(self, /) -> Scalar:
+        """
+        Nominal size, in mm.
+        """
+    @property
+    def smallest(self, /) -> Scalar:
+        """
+        Smallest size allowed, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where the limits come from, with the weakest status among the figures used.
+        """
+    @property
+    def tolerance_um(self, /) -> float:
+        """
+        Width of the tolerance in µm.
+        """
+    @property
+    def upper_nm(self, /) -> int:
+        """
+        Upper deviation in whole nm.
+        """
+    @property
+    def upper_um(self, /) -> float:
+        """
+        Upper deviation in µm.
+        """
+    def working(self, /) -> Working:
+        """
+        How the limits came about; the last step's result is `largest` in mm.
         """
 
 @final
@@ -689,6 +1081,181 @@ class Nut:
         """
 
 @final
+class Point:
+    """
+    Stress and displacement at one diameter.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Where.
+        """
+    @property
+    def hoop(self, /) -> Scalar:
+        """
+        Hoop stress, in MPa; negative is compression.
+        """
+    @property
+    def outwards(self, /) -> Scalar:
+        """
+        How far it moves outwards, on radius, in mm.
+        """
+    @property
+    def radial(self, /) -> Scalar:
+        """
+        Radial stress, in MPa; negative is pressure.
+        """
+    @property
+    def von_mises(self, /) -> Scalar:
+        """
+        The stress by which a ductile material yields, after von Mises, in MPa.
+        """
+
+@final
+class PressFit:
+    """
+    What `press_fit` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def cool_shaft_by(self, /) -> Scalar | None:
+        """
+        How much colder than the hub the shaft has to be instead.
+        """
+    @property
+    def greatest(self, /) -> Pressed:
+        """
+        At the greatest interference, running and warm as given.
+        """
+    @property
+    def greatest_at_rest(self, /) -> Pressed:
+        """
+        At the greatest interference, standing still and not warmed.
+        """
+    @property
+    def heat_hub_by(self, /) -> Scalar | None:
+        """
+        How much warmer than the shaft the hub has to be, to go on with the clearance wanted.
+        """
+    @property
+    def hub(self, /) -> Elastic:
+        """
+        Material of the hub.
+        """
+    @property
+    def hub_factor(self, /) -> float | None:
+        """
+        The same for the hub.
+        """
+    @property
+    def least(self, /) -> Pressed:
+        """
+        At the least interference, running and warm as given.
+        """
+    @property
+    def least_at_rest(self, /) -> Pressed:
+        """
+        At the least interference, standing still and not warmed.
+        """
+    @property
+    def push_off(self, /) -> Scalar | None:
+        """
+        Force along the shaft that friction holds, likewise.
+        """
+    @property
+    def shaft(self, /) -> Elastic:
+        """
+        Material of the shaft: its constants, and whether they were stated or recalled.
+        """
+    @property
+    def shaft_factor(self, /) -> float | None:
+        """
+        Yield stress of the shaft over its greatest von Mises stress, running or at rest, at the
+        greatest interference; below 1 it yields.
+        """
+    @property
+    def stays_elastic(self, /) -> bool | None:
+        """
+        Whether every part whose yield stress is given stays elastic; None when none is given.
+        """
+    @property
+    def torque(self, /) -> Scalar | None:
+        """
+        Torque that friction holds at the least interference, running or at rest, whichever is less;
+        None without length and friction.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed.
+        """
+
+@final
+class Pressed:
+    """
+    A press fit at one interference, speed and warmth.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def gap(self, /) -> Scalar:
+        """
+        Clearance on diameter when it is.
+        """
+    @property
+    def hub_bore(self, /) -> Point:
+        """
+        At the bore of the hub, in the joint.
+        """
+    @property
+    def hub_outside(self, /) -> Point:
+        """
+        At the outside of the hub.
+        """
+    @property
+    def hub_von_mises(self, /) -> Scalar:
+        """
+        Greatest von Mises stress of the hub, in MPa.
+        """
+    @property
+    def interference(self, /) -> Scalar:
+        """
+        Effective interference on diameter; below zero where smoothing takes it all.
+        """
+    @property
+    def loosening_speed(self, /) -> Scalar | None:
+        """
+        The speed from which on the hub is loose at this warmth, zero when it is so at a
+        standstill; None when it never comes loose.
+        """
+    @property
+    def open(self, /) -> bool:
+        """
+        Whether the hub is loose.
+        """
+    @property
+    def pressure(self, /) -> Scalar:
+        """
+        Pressure in the joint, in MPa; zero when it is open.
+        """
+    @property
+    def shaft_inside(self, /) -> Point:
+        """
+        At the bore of the shaft, or its centre.
+        """
+    @property
+    def shaft_surface(self, /) -> Point:
+        """
+        At the surface of the shaft, in the joint.
+        """
+    @property
+    def shaft_von_mises(self, /) -> Scalar:
+        """
+        Greatest von Mises stress of the shaft, in MPa.
+        """
+
+@final
 class Problem:
     """
     A row that could not be read.
@@ -713,6 +1280,144 @@ class Problem:
     def number(self, /) -> int:
         """
         Its number in the table.
+        """
+
+@final
+class Published:
+    """
+    A published figure or range, offered by name and never taken silently.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def greatest(self, /) -> float:
+        """
+        Greatest of the range; the same where there is one figure.
+        """
+    @property
+    def least(self, /) -> float:
+        """
+        Least of the range, or the one figure, in `unit`.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is of.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Who says so.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        Unit of both; empty for plain numbers.
+        """
+
+@final
+class RankedFit:
+    """
+    A preferred fit that lies inside the window asked for.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def fit(self, /) -> Fit:
+        """
+        The fit.
+        """
+    @property
+    def share(self, /) -> float:
+        """
+        Share of the window that it uses, up to 1.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        The list of preferred fits that it stands in.
+        """
+
+@final
+class Ring:
+    """
+    One of several concentric rings: the innermost, or one bonded or shrunk on the one inside it.
+
+    Args:
+        diameter: Outside diameter.
+        material: An `Elastic`, or the name of a metal.
+        bonded: Whether it is bonded to the ring inside it.
+        interference: Interference on diameter with the ring inside it, when it is shrunk or
+            pressed on; zero or above.
+        rise: How much warmer it is than when it was measured.
+
+    Raises:
+        TextError: Bonded and shrunk at once, or a name that is no metal's.
+        UnitError, TextError, OutOfRangeError: As for `hubwright.wheel.rim_speed`.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __new__(cls, /, *, diameter: QuantityLike, material: Elastic | str, bonded: bool = False, interference: QuantityLike | None = None, rise: QuantityLike | None = None) -> Ring: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bonded(self, /) -> bool:
+        """
+        Whether it is bonded to the ring inside it.
+        """
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Outside diameter.
+        """
+    @property
+    def interference(self, /) -> Scalar | None:
+        """
+        Interference on diameter with the ring inside it; None unless it is shrunk on.
+        """
+    @property
+    def material(self, /) -> Elastic:
+        """
+        What it is made of.
+        """
+    @property
+    def rise(self, /) -> Scalar:
+        """
+        How much warmer it is than when it was measured.
+        """
+
+@final
+class RingFound:
+    """
+    A ring with what presses on it.
+    """
+    def __repr__(self, /) -> str: ...
+    def at(self, /, diameter: QuantityLike) -> Point:
+        """
+        Stress and displacement at any diameter of the ring.
+
+        Args:
+            diameter: From the ring's bore to its outside.
+
+        Raises:
+            OutOfRangeError: A diameter outside of the ring.
+        """
+    @property
+    def inside(self, /) -> Point:
+        """
+        At its bore; at the centre of a solid disc.
+        """
+    @property
+    def outside(self, /) -> Point:
+        """
+        At its outside diameter.
+        """
+    @property
+    def ring(self, /) -> Ring:
+        """
+        The ring.
+        """
+    @property
+    def von_mises(self, /) -> Scalar:
+        """
+        Its greatest von Mises stress, which is at one of the two surfaces.
         """
 
 @final
@@ -929,6 +1634,78 @@ class Step:
     def unit(self, /) -> str: ...
 
 @final
+class Strength:
+    """
+    What `strength` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def above_marked(self, /) -> bool:
+        """
+        Whether the speed asked about is above the marked one.
+        """
+    @property
+    def bursting_speed(self, /) -> Scalar | None:
+        """
+        Speed at which the hoop stress reaches the strength given. No wheel may be run near it.
+        """
+    @property
+    def capped(self, /) -> bool:
+        """
+        Whether the marked speed holds it down.
+        """
+    @property
+    def fragment(self, /) -> Fragment | None:
+        """
+        The fragment asked about, at the speed asked about.
+        """
+    @property
+    def greatest_speed(self, /) -> Scalar | None:
+        """
+        Greatest speed that keeps the factor asked for, never above the marked one; None without
+        a strength, a factor or a marking.
+        """
+    @property
+    def hoop(self, /) -> Scalar:
+        """
+        Hoop stress at the hole, the greatest in the wheel, in MPa.
+        """
+    @property
+    def radial(self, /) -> Scalar:
+        """
+        Greatest radial stress, in MPa.
+        """
+    @property
+    def radial_at(self, /) -> Scalar:
+        """
+        Diameter at which it is.
+        """
+    @property
+    def rim_hoop(self, /) -> Scalar:
+        """
+        Hoop stress at the rim, in MPa.
+        """
+    @property
+    def rim_speed(self, /) -> Scalar:
+        """
+        Speed of the rim.
+        """
+    @property
+    def speed_factor(self, /) -> float | None:
+        """
+        Bursting speed over speed; None without a strength.
+        """
+    @property
+    def stress_factor(self, /) -> float | None:
+        """
+        Strength over hoop stress; None without a strength.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed.
+        """
+
+@final
 class Unknown:
     """
     Type of `hubwright.UNKNOWN`: a datum that should be known and isn't.
@@ -1023,10 +1800,14 @@ class Wheel:
         bushing_nested: Whether one bushing sits in another.
         warmer_by: How much warmer than when measured the wheel gets at its hole.
         expansion: Thermal expansion of the wheel.
+        tensile_strength: Tensile strength, by the wheel's maker.
+        density: Density.
+        poisson_ratio: Poisson's ratio.
+        burst_factor: Factor against bursting asked for: bursting speed over speed, squared.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None) -> Wheel: ...
+    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None) -> Wheel: ...
     def __repr__(self, /) -> str: ...
     @property
     def abrasive(self, /) -> Abrasive | Unknown | None:
@@ -1037,6 +1818,11 @@ class Wheel:
     def bond(self, /) -> Bond | Unknown | None:
         """
         Bond.
+        """
+    @property
+    def burst_factor(self, /) -> float | Unknown | None:
+        """
+        Factor against bursting asked for: bursting speed over speed, squared.
         """
     @property
     def bushing_nested(self, /) -> bool | Unknown | None:
@@ -1052,6 +1838,11 @@ class Wheel:
     def bushing_width(self, /) -> Scalar | Unknown | None:
         """
         Width of the reducing bushing in the hole.
+        """
+    @property
+    def density(self, /) -> Scalar | Unknown | None:
+        """
+        Density.
         """
     @property
     def diameter(self, /) -> Scalar | Unknown | None:
@@ -1104,6 +1895,11 @@ class Wheel:
         Size the hole is sold by; nominal size of the spigot too.
         """
     @property
+    def poisson_ratio(self, /) -> float | Unknown | None:
+        """
+        Poisson's ratio.
+        """
+    @property
     def shape(self, /) -> Shape | Unknown | None:
         """
         Shape, by its type number.
@@ -1112,6 +1908,11 @@ class Wheel:
     def smallest_hole(self, /) -> Scalar | Unknown | None:
         """
         Smallest hole found in several directions.
+        """
+    @property
+    def tensile_strength(self, /) -> Scalar | Unknown | None:
+        """
+        Tensile strength, by the wheel's maker.
         """
     @property
     def thickness(self, /) -> Scalar | Unknown | None:
@@ -1130,6 +1931,48 @@ class Wheel:
         """
 
 @final
+class WheelRings:
+    """
+    What `rings` found, from the inside outwards.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bond_factor(self, /) -> float | None:
+        """
+        Strength over tension; None without a strength or without tension.
+        """
+    @property
+    def bond_strength(self, /) -> Scalar | None:
+        """
+        Strength of the bond; None when it was not given.
+        """
+    @property
+    def bond_tension(self, /) -> Scalar:
+        """
+        Greatest tension of a bond, in MPa; zero where there is none.
+        """
+    @property
+    def bore(self, /) -> Scalar:
+        """
+        Bore of the innermost ring; zero for a solid disc.
+        """
+    @property
+    def interfaces(self, /) -> list[Interface]:
+        """
+        Where they meet.
+        """
+    @property
+    def rings(self, /) -> list[RingFound]:
+        """
+        The rings.
+        """
+    @property
+    def speed(self, /) -> Scalar:
+        """
+        Rotational speed.
+        """
+
+@final
 class Working:
     """
     How a result came about, step by step; the last step is the result.
@@ -1143,6 +1986,35 @@ class Working:
         """
         The steps in order.
         """
+
+def at_20_c(measured: QuantityLike, temperature: QuantityLike, expansion: QuantityLike, *, instrument_expansion: QuantityLike | None = None) -> At20:
+    """
+    The size that a part has at 20 °C, at which limits hold.
+
+    L₂₀ = L · (1 + αᵢ (t − 20 °C)) / (1 + α (t − 20 °C)).
+
+    Args:
+        measured: Size that the instrument shows, above zero.
+        temperature: Temperature of the part as a thermometer shows it, like `"23.5 °C"`; -20 to 60 °C.
+        expansion: Expansion of the part, like `"11.5 um/m/K"`; `published_expansion` has ranges.
+        instrument_expansion: Expansion of the instrument, where it was as warm as the part and reads
+            right at 20 °C. Without it the reading is taken for the true size at this temperature.
+
+    Returns:
+        At20: `.size`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `Limits.judge`, and outside the ranges above.
+
+    Source: ISO 1 for 20 °C (from memory); linear thermal expansion.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.at_20_c("40.010 mm", "28 °C", "23.6 um/m/K")
+        <At20 40.002448 mm>
+        >>> hw.joint.at_20_c("40.010 mm", "28 °C", "23.6 um/m/K", instrument_expansion="11.5 um/m/K")
+        <At20 40.006128 mm>
+    """
 
 def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityLike | None = None, abrasive: str | None = None, bond: str | None = None) -> BlotterLimits:
     """
@@ -1201,15 +2073,20 @@ def check(mounting: Mounting, *, laws: Names | None = None, without: Names | Non
         'the spindle can turn 3400 rpm, the wheel is marked 2850 rpm'
     """
 
-def check_file(path: str | PathLike[str], *, decimal: str | None = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
+def check_file(path: str | PathLike[str], *, sheet: str | None = None, mapping: "dict[str, str] | None" = None, decimal: str | None = None, most_megabytes: SupportsIndex = 256, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
     """
-    Checks a rack kept in a CSV file.
+    Checks a rack kept in a workbook (.xlsx, .ods) or a CSV file.
 
-    Separator, byte order mark and decimal mark are found out from the file.
+    What kind of file it is, the sheet that holds mountings, the row of headings under titles,
+    separator and decimal marks are found out from the file; `Checked.notes` says what was found.
 
     Args:
         path: The file.
-        decimal: `"point"` or `"comma"`; found out from the file when left out.
+        sheet: Name of the sheet; the first with headings that are known when left out.
+        mapping: Headings of the file, each with the heading of ours that it stands for, such as
+            `{"Scheibe": "wheel diameter [mm]"}`; with `""` its column is left out.
+        decimal: `"point"` or `"comma"` for numbers held as text; found out column by column when left out.
+        most_megabytes: Most that a workbook may unpack to, and that is kept of any table (256).
         laws: As for `check`.
         without: As for `check`.
         today: As for `check`.
@@ -1231,10 +2108,15 @@ def check_file(path: str | PathLike[str], *, decimal: str | None = None, laws: N
         Traceback (most recent call last):
         ...
         hubwright.errors.FileError: "no-such-rack.csv" could not be read: No such file or directory (os error 2)
-        hint: check the path and that the file is a table saved as CSV
+        hint: check the path, and that it is an .xlsx, .ods or CSV file
     """
 
-def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
+def check_report_name(path: str | PathLike[str]) -> None:
+    """
+    Raises a TextError unless a report can have this name.
+    """
+
+def check_rows(table: Any, *, units: "dict[str, str] | None" = None, mapping: "dict[str, str] | None" = None, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None, progress: Any | None = None) -> Checked:
     """
     Checks a rack held in a table.
 
@@ -1242,6 +2124,7 @@ def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names
         table: Anything with an Arrow stream (a pandas or polars DataFrame, a pyarrow Table), or a
             list of dicts. Its column names are headings such as `wheel diameter [mm]`.
         units: Units of columns whose names state none, such as `{"wheel diameter": "mm"}`.
+        mapping: As for `check_file`.
         laws: As for `check`.
         without: As for `check`.
         today: As for `check`.
@@ -1265,9 +2148,107 @@ def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names
         1
     """
 
+def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
+    """
+    Fundamental deviation of a shaft as the formula gives it; the printed table wins where they differ.
+
+    Args:
+        nominal: Nominal size, above 0 to 500 mm.
+        letter: Letter of a shaft that has a formula at this size.
+
+    Returns:
+        The deviation, a length in whole µm.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No length, outside the range, or another letter.
+
+    Source: ISO 286-1, as reprinted in Machine Drawing (Narayana), Table 15.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.deviation_by_formula('2 mm', 'f').to('um'):.0f~P}")
+        -7 µm
+    """
+
+def elastic_limit(diameter: QuantityLike, hub_diameter: QuantityLike, hub_yield: QuantityLike) -> ElasticLimit:
+    """
+    Pressure in its bore that a hub at rest carries without yielding.
+
+    Args:
+        diameter: Diameter of the joint, above zero.
+        hub_diameter: Outside diameter of the hub, above that of the joint.
+        hub_yield: Stress at which the hub yields, above zero.
+
+    Returns:
+        ElasticLimit: `.von_mises` and `.greatest_shear`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `hubwright.wheel.rim_speed`.
+
+    Source: Lamé; Timoshenko and Goodier, Theory of Elasticity.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.elastic_limit("25 mm", "45 mm", "300 MPa")
+        <ElasticLimit 117.8897 MPa after von Mises, 103.7037 MPa by shear>
+    """
+
 def field_list() -> list[tuple[str, str, str, str, list[str], list[str], str, str]]:
     """
     Every field of a mounting, as rows of place, attribute, heading, kind, units, words, what `none` says, and doc.
+    """
+
+def fit(fit: str) -> Fit:
+    """
+    Limits of hole and shaft, and the clearance between them.
+
+    Args:
+        fit: Nominal size, hole and shaft, like `"20 H7/g6"` or `"1-1/4 in H7/g6"`.
+
+    Returns:
+        Fit: `.kind`, `.most_clearance_um`, `.least_clearance_um` (negative is interference),
+        `.hole` and `.shaft`.
+
+    Raises:
+        TextError, OutOfRangeError: As for `limits`.
+
+    Source: ISO 286-1 as for `limits`; the rest is arithmetic.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.fit("20 H7/g6")
+        <Fit 20 mm H7/g6, clearance: 7 to 41 µm>
+    """
+
+def fits_for(nominal: QuantityLike, least_clearance: QuantityLike, most_clearance: QuantityLike) -> list[RankedFit]:
+    """
+    Preferred fits whose clearance always lies inside a window, best first.
+
+    The best uses the largest share of the window: its tolerances are the widest that still serve,
+    so it costs least to make. Equal shares come in the order of the lists, first choice before the
+    rest, H holes before h shafts.
+
+    Args:
+        nominal: Nominal size, above 0 to 3150 mm.
+        least_clearance: Least clearance on diameter that will do; negative is interference.
+        most_clearance: Most clearance on diameter that will do, above the least.
+
+    Returns:
+        list[RankedFit]: Empty where no preferred fit lies inside.
+
+    Raises:
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A nominal size outside the standard, or a window that is none.
+
+    Source: ANSI B4.2-1978, ten preferred fits of each basis, and ISO 286-1:2010, fits with H
+    holes, both read once in a reprint; each result names its list.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> for found in hw.joint.fits_for("25 mm", "5 um", "45 um")[:2]:
+        ...     print(found)
+        <RankedFit 25 mm H7/g6, clearance: 7 to 41 µm, 85 % of the window>
+        <RankedFit 25 mm G7/h6, clearance: 7 to 41 µm, 85 % of the window>
     """
 
 def flange_limits(shape: str, diameter: QuantityLike, kind: str, *, hole: QuantityLike | None = None) -> FlangeLimits:
@@ -1297,6 +2278,40 @@ def flange_limits(shape: str, diameter: QuantityLike, kind: str, *, hole: Quanti
         >>> limits = hw.wheel.flange_limits("type-1", "14 in", "relieved")
         >>> print(f"{limits.least_diameter.value.to('in'):.3f~P}", limits.least_diameter.governs)
         4.667 in ratio
+    """
+
+def friction_ranges() -> list[Published]:
+    """
+    Published friction of press and shrink fits, by pairing and way of joining.
+
+    Of a pressed-in pair the greater figure is where it lets go, the smaller one while it slips.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.friction_ranges()[0]
+        <Published steel on steel, oil pressure, mineral oil: 0.12 [DIN 7190-1, friction of interference fits (from memory, unverified)]>
+    """
+
+def grade_by_formula(nominal: QuantityLike, grade: str) -> Scalar:
+    """
+    Standard tolerance as the formula gives it; the printed table wins where they differ.
+
+    Args:
+        nominal: Nominal size, above 0 to 500 mm.
+        grade: `IT01`, `IT0`, `IT1` or `IT5` to `IT11`.
+
+    Returns:
+        The tolerance, a length.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No length, outside the range, or another grade.
+
+    Source: ISO 286-1, as reprinted in Machine Drawing (Narayana), Table 15.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.grade_by_formula('20 mm', 'IT6').to('um'):.0f~P}")
+        13 µm
     """
 
 def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None = None) -> HoleLimits:
@@ -1342,6 +2357,140 @@ def largest_diameter(speed: QuantityLike, rim_speed: QuantityLike) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.wheel.largest_diameter('2850 rpm', '35 m/s'):.1f~P}")
         234.5 mm
+    """
+
+def limits(size: str) -> Limits:
+    """
+    Limits of size of a hole or shaft from its nominal size and tolerance class.
+
+    Holes have capitals, shafts small letters. Without a unit the nominal size is in mm. The
+    printed tables decide, also where the formulas behind them say otherwise.
+
+    Args:
+        size: Nominal size and class, like `"20 H7"`, `"20H7"`, `"Ø31.75 js6"` or `"1-1/4 in H7"`;
+            above 0 to 3150 mm.
+
+    Returns:
+        Limits: `.upper_um`, `.lower_um`, `.largest`, `.smallest`, `.source` and more.
+
+    Raises:
+        UnitError: No text.
+        TextError: Text that is no size with a class, or a class that the standard lacks.
+        OutOfRangeError: A size at which the table of this class gives nothing.
+
+    Source: ISO 286-1, in reprints; the status in `.source` says where a figure is recalled.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hole = hw.joint.limits("20 H7")
+        >>> hole
+        <Limits 20 mm H7 +21 0 µm>
+        >>> hole.upper_um, hole.lower_um
+        (21.0, 0.0)
+        >>> print(hole.source)
+        ISO 286-1, tolerances and deviations (read in a reprint)
+    """
+
+def material_ranges() -> list[Published]:
+    """
+    Published ranges of what bonded abrasive wheels are like. They are wide: ask the wheel's maker.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.material_ranges()[1]
+        <Published tensile strength, vitrified: 2.35 to 13.7 MPa [a wheel maker's safety page (read)]>
+    """
+
+def metals() -> list[Elastic]:
+    """
+    Common metals with their usual constants, from memory; take them by name, as `"steel"`.
+
+    Returns:
+        One `Elastic` a metal.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.metals()[0]
+        <Elastic steel, E 206 GPa, Poisson's ratio 0.3, 7850 kg/m3, 11.5 um/m/K (from memory, unverified)>
+    """
+
+def press_fit(*, shaft: Elastic | str, hub: Elastic | str, diameter: QuantityLike, shaft_bore: QuantityLike, hub_diameter: QuantityLike, least_interference: QuantityLike, greatest_interference: QuantityLike, smoothing: PlainLike | None = None, shaft_roughness: QuantityLike | None = None, hub_roughness: QuantityLike | None = None, speed: QuantityLike | None = None, shaft_rise: QuantityLike | None = None, hub_rise: QuantityLike | None = None, length: QuantityLike | None = None, friction: PlainLike | None = None, shaft_yield: QuantityLike | None = None, hub_yield: QuantityLike | None = None, clearance: QuantityLike | None = None, cold_contraction: QuantityLike | None = None) -> PressFit:
+    """
+    A hub pressed or shrunk on a shaft: pressure, stresses, torque, loosening speed, heating.
+
+    Args:
+        shaft: Material of the shaft: an `Elastic`, or the name of a metal (`metals()`).
+        hub: Material of the hub, likewise.
+        diameter: Diameter of the joint.
+        shaft_bore: Bore of the shaft; "0 mm" for a solid one.
+        hub_diameter: Outside diameter of the hub.
+        least_interference: Least interference on diameter, zero or above.
+        greatest_interference: Greatest interference on diameter.
+        smoothing: Factor c: joining flattens c times the sum of both roughnesses. Without it the interferences
+            are effective ones. DIN 7190 is recalled to have 0.8 in its 2001 edition and said to have 0.4 now.
+        shaft_roughness: Rz of the shaft, with `smoothing`.
+        hub_roughness: Rz of the bore, with `smoothing`.
+        speed: Rotational speed; a standstill unless given.
+        shaft_rise: How much warmer the shaft is than when it was measured.
+        hub_rise: How much warmer the hub is.
+        length: Length of the joint, for torque and push-off force.
+        friction: Friction in the joint, from 0 to 2; `friction_ranges()` lists published values.
+        shaft_yield: Stress at which the shaft yields.
+        hub_yield: Stress at which the hub yields.
+        clearance: Clearance on diameter wanted while joining, for heating and cooling.
+        cold_contraction: Mean contraction of the shaft when it is cooled (steel about 8.5 um/m/K, from memory).
+
+    Returns:
+        PressFit: `.least` and `.greatest` hold pressure and stresses at both interferences, `.torque` and
+        `.push_off` what friction holds, `.hub_factor` and `.shaft_factor` yield over stress.
+
+    Raises:
+        MissingError: One of several arguments that belong together, or heat without an expansion.
+        UnitError, TextError, OutOfRangeError: As for `hubwright.wheel.rim_speed`; yielding is no error.
+
+    Lamé's elastic rings of equal length. At the ends of a hub on a longer shaft the pressure peaks: the torque
+    is 1 to 12 % more, and fretting starts there.
+
+    Source: Lamé; Timoshenko and Goodier, Theory of Elasticity.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> fit = hw.joint.press_fit(
+        ...     shaft="steel", hub="steel", diameter="25 mm", shaft_bore="0 mm", hub_diameter="45 mm",
+        ...     least_interference="18 um", greatest_interference="30 um",
+        ...     length="20 mm", friction=0.12, hub_yield="300 MPa",
+        ... )
+        >>> fit
+        <PressFit 51.2711 MPa to 85.4519 MPa>
+        >>> print(f"{fit.torque.m_as('N*m'):.1f} N m, {fit.hub_factor:.2f}")
+        120.8 N m, 1.38
+    """
+
+def published_expansion(metal: str) -> Expansion:
+    """
+    Published range of a metal's expansion at room temperature.
+
+    Args:
+        metal: `steel`, `grey cast iron`, `ductile cast iron`, `aluminium` or `brass`.
+
+    Returns:
+        Expansion: `.least`, `.most` and `.source`.
+
+    Raises:
+        TextError: Another metal.
+
+    Source: Callister and Rethwisch, Fundamentals of Materials Science and Engineering, 3rd edition,
+    Table B.6.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.published_expansion("aluminium")
+        <Expansion aluminium 21.5 to 23.6 µm/m/K>
+    """
+
+def report_schema() -> str:
+    """
+    The JSON Schema of reports that end in `.json`.
     """
 
 def rim_speed(diameter: QuantityLike, speed: QuantityLike) -> Scalar:
@@ -1400,6 +2549,40 @@ def rim_speed_column(diameter: Any, speed: Any, *, units: "dict[str, str] | None
         array([31.4, 31.4])
     """
 
+def rings(rings: SupportsGetItem[int, Ring], *, bore: QuantityLike, speed: QuantityLike, bond_strength: QuantityLike | None = None) -> WheelRings:
+    """
+    A wheel of several rings that turn together: a core with a bonded rim, or more.
+
+    Args:
+        rings: The rings from the inside outwards.
+        bore: Bore of the innermost ring; "0 mm" for a solid disc.
+        speed: Rotational speed.
+        bond_strength: Tension that the bond carries, above zero, to be compared with.
+
+    Returns:
+        WheelRings: `.rings` with stresses, `.interfaces` with pressures, `.bond_tension`, `.bond_factor`.
+
+    Raises:
+        MissingError: No ring, no word on how a ring is held, or heat without an expansion.
+        UnitError, TextError, OutOfRangeError: As for `rim_speed`.
+
+    Plane stress: rings of one width, thin against their diameter, elastic, without keyways or
+    holes. A shrunk ring that would be pulled is open.
+
+    Source: Timoshenko and Goodier, Theory of Elasticity.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> rim = hw.wheel.Elastic(modulus="60 GPa", poisson=0.25, density="3300 kg/m3")
+        >>> found = hw.wheel.rings(
+        ...     [hw.wheel.Ring(diameter="180 mm", material="steel"),
+        ...      hw.wheel.Ring(diameter="200 mm", material=rim, bonded=True)],
+        ...     bore="50.8 mm", speed="800 rad/s", bond_strength="10 MPa",
+        ... )
+        >>> print(f"{found.bond_tension:.3f~P}, {found.bond_factor:.2f}")
+        1.746 MPa, 5.73
+    """
+
 def rules() -> list[Rule]:
     """
     Every rule, in the order in which a mounting is gone over.
@@ -1443,6 +2626,69 @@ def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_spe
         <SpeedForRim 1910 rpm, capped at the marked speed>
     """
 
+def strength(*, diameter: QuantityLike, hole: QuantityLike, density: QuantityLike, poisson: PlainLike, speed: QuantityLike, tensile_strength: QuantityLike | None = None, burst_factor: PlainLike | None = None, marked_speed: QuantityLike | None = None, thickness: QuantityLike | None = None, fragment_angle: QuantityLike | None = None) -> Strength:
+    """
+    What a plain wheel of one material carries as it turns, and when it would burst.
+
+    The speed marked on the wheel is the limit, whatever is computed here.
+
+    Args:
+        diameter: Outside diameter, above zero.
+        hole: Hole, below the diameter; "0 mm" for a wheel without one.
+        density: Density, above zero.
+        poisson: Poisson's ratio, above 0 and below 0.5.
+        speed: Rotational speed, above zero.
+        tensile_strength: Tensile strength that the wheel's maker gives.
+        burst_factor: Factor on stress asked for, (bursting speed / speed) squared, 1 or more.
+        marked_speed: Rotational speed marked on the wheel.
+        thickness: Thickness, for the fragment.
+        fragment_angle: Included angle of a fragment, up to 360 degrees.
+
+    Returns:
+        Strength: `.hoop`, and with a strength `.stress_factor`, `.bursting_speed`; with a factor and a
+        marking `.greatest_speed`; with thickness and angle `.fragment`.
+
+    Raises:
+        MissingError: Thickness without an angle, or the other way round.
+        UnitError, TextError, OutOfRangeError: As for `rim_speed`.
+
+    Flat wheels of one material and thickness; no fabric, recess, crack, side load or clamping.
+
+    Source: Timoshenko and Goodier, Theory of Elasticity; the cap is 29 CFR 1910.215(d)(1).
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.strength(
+        ...     diameter="200 mm", hole="31.75 mm", density="2250 kg/m3", poisson=0.22,
+        ...     speed="3000 rpm", tensile_strength="20 MPa", burst_factor=3, marked_speed="3340 rpm",
+        ... )
+        >>> found
+        <Strength hoop 1.7985 MPa, factor on stress 11.120>
+        >>> print(f"{found.greatest_speed:.0f~P}", found.capped)
+        3340 rpm True
+    """
+
+def tolerance_factor(size: QuantityLike) -> Scalar:
+    """
+    Standard tolerance factor, i = 0.45 ∛D + 0.001 D in µm with D in mm.
+
+    Args:
+        size: D, above 0 to 500 mm.
+
+    Returns:
+        The factor, a length.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No length, or outside the range.
+
+    Source: ISO 286-1, as reprinted in Machine Drawing (Narayana), Table 15.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.tolerance_factor('125 mm').to('um'):.3f~P}")
+        2.375 µm
+    """
+
 def word_lists() -> list[tuple[str, list[str]]]:
     """
     The words of every class of `hubwright.words`, as the compiled part knows them.
@@ -1457,4 +2703,17 @@ def write_demo(folder: str | PathLike[str]) -> tuple[list[Path], str]:
 
     Returns:
         The files written, and the date the demo is judged on.
+    """
+
+def write_template(path: str | PathLike[str], *, show: str = "mm") -> None:
+    """
+    Writes an empty rack to fill in: every heading with its unit, words to choose from, a note and an example.
+
+    Args:
+        path: Where to: a new `.xlsx` file.
+        show: `"mm"` or `"in"`.
+
+    Raises:
+        TextError: Another ending or other units.
+        FileError: The file can't be written, or is there already.
     """

@@ -227,3 +227,62 @@ class YesNo(StrEnum):
     """Yes."""
     NO = "no"
     """No."""
+
+
+class Feature(StrEnum):
+    """What a tolerance class is for."""
+
+    HOLE = "hole"
+    """A hole: letters in capitals."""
+    SHAFT = "shaft"
+    """A shaft: small letters."""
+
+
+class FitKind(StrEnum):
+    """Whether a shaft is loose in its hole, tight, or either by chance."""
+
+    CLEARANCE = "clearance"
+    """Never tight: the least clearance is zero or more."""
+    TRANSITION = "transition"
+    """Loose or tight, as the two sizes fall out."""
+    INTERFERENCE = "interference"
+    """Never loose: the most clearance is zero or less."""
+
+
+class FitBasis(StrEnum):
+    """Which part of a fit is made to nominal size, the other being varied."""
+
+    HOLE_BASIS = "hole basis"
+    """An H hole: one reamer, many shafts."""
+    SHAFT_BASIS = "shaft basis"
+    """An h shaft: one bar, many holes."""
+    BOTH = "both"
+    """H and h at once."""
+    NEITHER = "neither"
+    """Neither H nor h."""
+
+
+class SizeOutcome(StrEnum):
+    """How a measured size fares between its limits."""
+
+    WITHIN = "within"
+    """On the limits or between them."""
+    TOO_LARGE = "too large"
+    """Above the largest size."""
+    TOO_SMALL = "too small"
+    """Below the smallest size."""
+
+
+class Metal(StrEnum):
+    """Metals whose expansion is published."""
+
+    STEEL = "steel"
+    """Plain carbon and low alloy steel."""
+    GREY_CAST_IRON = "grey cast iron"
+    """Grey cast iron."""
+    DUCTILE_CAST_IRON = "ductile cast iron"
+    """Ductile cast iron."""
+    ALUMINIUM = "aluminium"
+    """Aluminium alloy."""
+    BRASS = "brass"
+    """Brass."""

@@ -11,8 +11,8 @@ use super::sort::{FieldType, Sort};
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    Angle, AngularVelocity, Date, Decimal, Length, Shop, TemperatureCoefficient,
-    TemperatureInterval, Velocity,
+    Angle, AngularVelocity, Date, Decimal, Length, MassDensity, Pressure, Ratio, Shop,
+    TemperatureCoefficient, TemperatureInterval, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -27,6 +27,9 @@ pub enum NoneMeans {
     Absent,
 }
 
+/// A half, as the fact of a ratio.
+const HALF: f64 = 0.5e9;
+
 /// Which values a field takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Takes {
@@ -36,6 +39,10 @@ pub enum Takes {
     Positive,
     /// Zero and above.
     ZeroOrMore,
+    /// Ratios above zero and below a half.
+    UnderHalf,
+    /// Ratios from one up.
+    OneOrMore,
 }
 
 /// Hands the declaration of every part, place and field to the macro `$then`.
@@ -93,7 +100,7 @@ macro_rules! with_parts {
                     /// Bond.
                     bond: Bond = "bond" [], Any, Absent;
                     /// Use-before date on the wheel.
-                    use_before: Date = "use before" ["use by", "expiry", "expires"], Any, Absent;
+                    use_before: Date = "use before" ["use before date", "use by", "use by date", "best before", "expiry", "expiry date", "expires"], Any, Absent;
                     /// Date of manufacture.
                     made: Date = "made" ["manufactured", "date of manufacture"], Any, Absent;
                     /// Width of the reducing bushing in the hole.
@@ -106,13 +113,21 @@ macro_rules! with_parts {
                     warmer_by: TemperatureInterval = "warmer by" [], ZeroOrMore, Zero;
                     /// Thermal expansion of the wheel.
                     expansion: TemperatureCoefficient = "expansion" [], ZeroOrMore, Absent;
+                    /// Tensile strength, by the wheel's maker.
+                    tensile_strength: Pressure = "tensile strength" ["strength"], Positive, Absent;
+                    /// Density.
+                    density: MassDensity = "density" [], Positive, Absent;
+                    /// Poisson's ratio.
+                    poisson_ratio: Ratio = "poisson ratio" ["poisson's ratio", "poisson"], UnderHalf, Absent;
+                    /// Factor against bursting asked for: bursting speed over speed, squared.
+                    burst_factor: Ratio = "burst factor" ["bursting factor", "factor against bursting"], OneOrMore, Absent;
                 }
                 /// A flange: the fixed one of the hub or the loose one.
                 Flange {
                     /// Kind, which decides the table it is judged by.
                     kind: FlangeKind = "kind" ["type"], Any, Refused;
                     /// Outside diameter of the face that bears on the wheel.
-                    diameter: Length = "diameter" ["dia", "od"], Positive, Refused;
+                    diameter: Length = "diameter" ["dia", "od", "outside diameter"], Positive, Refused;
                     /// Width of the land that bears on the wheel, on one side.
                     land: Length = "land" ["land width", "bearing width"], Positive, Refused;
                     /// Depth of the recess inside the land.
@@ -260,6 +275,14 @@ impl Field {
     fn explained(&self, mut error: Error, text: &str, unit: Option<&str>) -> Error {
         let none = text.trim().eq_ignore_ascii_case("none");
         let advice = match error.kind() {
+            _ if matches!(
+                text.trim(),
+                "-" | "–" | "?" | "n/a" | "N/A" | "n.a." | "tbd" | "TBD"
+            ) =>
+            {
+                "leave it blank where it is not known; write none where there is no such thing"
+                    .into()
+            }
             _ if none => {
                 format!("a mounting always has a {}: give it, or leave it blank", self.heading())
             }
@@ -293,6 +316,8 @@ impl Field {
             Takes::Any => fact >= -self.sort.most,
             Takes::Positive => fact > 0.0,
             Takes::ZeroOrMore => fact >= 0.0,
+            Takes::UnderHalf => fact > 0.0 && fact < HALF,
+            Takes::OneOrMore => fact >= 2.0 * HALF,
         };
         if low && fact <= self.sort.most {
             return Ok(fact);
@@ -306,6 +331,8 @@ impl Field {
             Takes::Any => format!("outside -{most} to {most}"),
             Takes::Positive => format!("not above 0 and up to {most}"),
             Takes::ZeroOrMore => format!("outside 0 to {most}"),
+            Takes::UnderHalf => "not between 0 and 0.5".into(),
+            Takes::OneOrMore => format!("outside 1 to {most}"),
         };
         Err(ErrorKind::OutOfRange {
             argument: argument(),

@@ -45,6 +45,15 @@ impl Columns {
         self.rows += 1;
     }
 
+    /// Takes the last row back.
+    #[cfg(feature = "sheets")]
+    pub(crate) fn pop(&mut self) {
+        self.rows = self.rows.saturating_sub(1);
+        for column in self.columns.iter_mut().flatten() {
+            column.truncate(self.rows);
+        }
+    }
+
     /// Puts a whole column in place of a field.
     ///
     /// # Errors

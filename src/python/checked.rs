@@ -4,20 +4,16 @@ use std::ops::ControlFlow;
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use arrow_array::{ArrayRef, RecordBatchReader, StringArray, UInt32Array};
+use arrow_array::{ArrayRef, StringArray, UInt32Array};
 use pyo3::prelude::*;
-use pyo3::types::PyDict;
 
-use super::arrow::{self, ArrowTable};
-use super::dicts::{from_dicts, table_error};
-use super::quantity::Q;
-use super::verdict::{Asked, Verdict, outcome_member};
-use super::words::{Laws, Slugs};
-use crate::error::{Error, ErrorKind, cut};
+use super::arrow::ArrowTable;
+use super::verdict::{Verdict, outcome_member};
+use crate::error::Error;
 use crate::mounting::{self, Outcome, RULES};
 use crate::sheet::batch::{self, Row as SheetRow};
-use crate::sheet::{self, Cell, Given, Intake, Options, demo, report};
-use crate::units::{Decimal, Length, Words};
+use crate::sheet::report;
+use crate::units::Words;
 
 /// A row that could not be read.
 #[pyclass(frozen, get_all, module = "hubwright._core")]
@@ -140,7 +136,7 @@ impl Rows {
 ///     unread: Headings that nothing reads, each with the known heading most like it.
 ///     notes: How the table was read: which sheet, hidden rows, decimal commas.
 #[pyclass(frozen, module = "hubwright._core")]
-pub struct Checked(batch::Checked);
+pub struct Checked(pub(super) batch::Checked);
 
 #[pymethods]
 impl Checked {
@@ -245,13 +241,21 @@ impl Checked {
     /// Writes a report, whole or not at all.
     ///
     /// Args:
-    ///     path: Where to; its ending says what: `.html` or `.txt`.
+    ///     path: Where to; its ending says what: `.html` to print, `.txt`, `.xlsx` and `.csv` with the
+    ///         rows as they came and their verdicts before them, `.json` for programs.
+    ///     progress: As for `check_file`.
     ///
     /// Raises:
     ///     TextError: Another ending.
     ///     FileError: The file can't be written; an older one is as it was.
-    fn report(&self, path: PathBuf) -> PyResult<()> {
-        Ok(report::write(&self.0, &path)?)
+    #[pyo3(signature = (path, *, progress = None))]
+    fn report(&self, py: Python<'_>, path: PathBuf, progress: Option<Py<PyAny>>) -> PyResult<()> {
+        let mut telling = Telling { progress, raised: None };
+        let written = py.detach(|| report::write(&self.0, &path, &mut |share| telling.tell(share)));
+        match telling.raised {
+            Some(raised) => Err(raised),
+            None => Ok(written?),
+        }
     }
 
     fn __str__(&self) -> String {
@@ -267,20 +271,14 @@ impl Checked {
     }
 }
 
-/// The items of a dict of texts.
-fn pairs(dict: Option<&Bound<'_, PyDict>>) -> PyResult<Vec<(String, String)>> {
-    let Some(dict) = dict else { return Ok(Vec::new()) };
-    dict.iter().map(|(key, value)| Ok((key.extract()?, value.extract()?))).collect()
-}
-
 /// Tells `progress` the share that is done; an exception in it stops the work.
-struct Telling {
-    progress: Option<Py<PyAny>>,
-    raised: Option<PyErr>,
+pub(super) struct Telling {
+    pub progress: Option<Py<PyAny>>,
+    pub raised: Option<PyErr>,
 }
 
 impl Telling {
-    fn tell(&mut self, share: f64) -> ControlFlow<()> {
+    pub(super) fn tell(&mut self, share: f64) -> ControlFlow<()> {
         let told = Python::attach(|py| {
             py.check_signals()?;
             match &self.progress {
@@ -296,191 +294,4 @@ impl Telling {
             }
         }
     }
-}
-
-/// Checks a rack kept in a workbook (.xlsx, .ods) or a CSV file.
-///
-/// What kind of file it is, the sheet that holds mountings, the row of headings under titles,
-/// separator and decimal marks are found out from the file; `Checked.notes` says what was found.
-///
-/// Args:
-///     path: The file.
-///     sheet: Name of the sheet; the first with headings that are known when left out.
-///     mapping: Headings of the file, each with the heading of ours that it stands for, such as
-///         `{"Scheibe": "wheel diameter [mm]"}`; with `""` its column is left out.
-///     decimal: `"point"` or `"comma"` for numbers held as text; found out column by column when left out.
-///     most_megabytes: Most that a workbook may unpack to, and that is kept of any table (256).
-///     laws: As for `check`.
-///     without: As for `check`.
-///     today: As for `check`.
-///     flange_tolerance: As for `check`.
-///     measured_within: As for `check`.
-///     show: `"mm"` or `"in"`; what most headings are written in when left out.
-///     progress: Called with the share that is done, from 0 to 1; an exception in it stops the work.
-///
-/// Returns:
-///     Checked: Rows, counts and problems.
-///
-/// Raises:
-///     FileError: The file can't be read.
-///     TableError: It is no table of mountings. A bad row spoils only itself.
-///
-/// Examples:
-///     >>> import hubwright as hw
-///     >>> hw.check_file("no-such-rack.csv")
-///     Traceback (most recent call last):
-///     ...
-///     hubwright.errors.FileError: "no-such-rack.csv" could not be read: No such file or directory (os error 2)
-///     hint: check the path, and that it is an .xlsx, .ods or CSV file
-#[pyfunction]
-#[pyo3(signature = (path, *, sheet = None, mapping: "dict[str, str] | None" = None, decimal = None, most_megabytes = 256, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
-#[allow(clippy::too_many_arguments, reason = "keywords of one call")]
-pub fn check_file(
-    py: Python<'_>,
-    path: PathBuf,
-    sheet: Option<String>,
-    mapping: Option<&Bound<'_, PyDict>>,
-    decimal: Option<&str>,
-    most_megabytes: u32,
-    laws: Option<Laws>,
-    without: Option<Slugs>,
-    today: Option<&Bound<'_, PyAny>>,
-    flange_tolerance: Option<Q<Length>>,
-    measured_within: Option<Q<Length>>,
-    show: Option<&str>,
-    progress: Option<Py<PyAny>>,
-) -> PyResult<Checked> {
-    let asked = Asked { laws, without, today, flange_tolerance, measured_within, show };
-    let (terms, shop) = asked.terms(py)?;
-    let decimal = match decimal {
-        None => None,
-        Some("point") => Some(Decimal::Point),
-        Some("comma") => Some(Decimal::Comma),
-        Some(other) => {
-            return Err(Error::from(ErrorKind::UnknownWord {
-                argument: "decimal".into(),
-                text: cut(other),
-                allowed: "point, comma".into(),
-                hint: "leave it out to have it found out from the file".into(),
-            })
-            .into());
-        }
-    };
-    let mut telling = Telling { progress, raised: None };
-    let mut options = Options::default();
-    (options.sheet, options.mapping, options.decimal) = (sheet, pairs(mapping)?, decimal);
-    options.most_bytes = u64::from(most_megabytes) << 20;
-    let checked = py.detach(|| {
-        sheet::check_file(&path, &terms, shop, &options, &mut |share| telling.tell(share))
-    });
-    match (checked, telling.raised) {
-        (_, Some(raised)) => Err(raised),
-        (checked, None) => Ok(Checked(checked?)),
-    }
-}
-
-/// Checks a rack held in a table.
-///
-/// Args:
-///     table: Anything with an Arrow stream (a pandas or polars DataFrame, a pyarrow Table), or a
-///         list of dicts. Its column names are headings such as `wheel diameter [mm]`.
-///     units: Units of columns whose names state none, such as `{"wheel diameter": "mm"}`.
-///     mapping: As for `check_file`.
-///     laws: As for `check`.
-///     without: As for `check`.
-///     today: As for `check`.
-///     flange_tolerance: As for `check`.
-///     measured_within: As for `check`.
-///     show: As for `check_file`.
-///     progress: As for `check_file`.
-///
-/// Returns:
-///     Checked: Rows, counts and problems; rows count from 1.
-///
-/// Raises:
-///     TableError: It is no table of mountings. A bad row spoils only itself.
-///
-/// Examples:
-///     >>> import hubwright as hw
-///     >>> rack = hw.check_rows([
-///     ...     {"name": "surface", "spindle greatest speed [rpm]": 3400, "wheel marked speed [rpm]": 2850},
-///     ... ])
-///     >>> rack.counts.refused
-///     1
-#[pyfunction]
-#[pyo3(signature = (table, *, units: "dict[str, str] | None" = None, mapping: "dict[str, str] | None" = None, laws = None, without = None, today = None, flange_tolerance = None, measured_within = None, show = None, progress = None))]
-#[allow(clippy::too_many_arguments, reason = "keywords of one call")]
-pub fn check_rows(
-    py: Python<'_>,
-    table: &Bound<'_, PyAny>,
-    units: Option<&Bound<'_, PyDict>>,
-    mapping: Option<&Bound<'_, PyDict>>,
-    laws: Option<Laws>,
-    without: Option<Slugs>,
-    today: Option<&Bound<'_, PyAny>>,
-    flange_tolerance: Option<Q<Length>>,
-    measured_within: Option<Q<Length>>,
-    show: Option<&str>,
-    progress: Option<Py<PyAny>>,
-) -> PyResult<Checked> {
-    let asked = Asked { laws, without, today, flange_tolerance, measured_within, show };
-    let (terms, shop) = asked.terms(py)?;
-    let (units, mapping) = (pairs(units)?, pairs(mapping)?);
-    let given = Given { units: &units, mapping: &mapping };
-    let mut telling = Telling { progress, raised: None };
-    let intake = match arrow::stream(table)? {
-        Some(stream) => {
-            let schema = stream.schema();
-            // A column of a type that no field has is passed over like one of no known name.
-            let kept: Vec<bool> =
-                schema.fields().iter().map(|field| arrow::readable(field.data_type())).collect();
-            let names: Vec<String> = arrow::names(&stream)
-                .into_iter()
-                .zip(&kept)
-                .filter_map(|(name, kept)| kept.then_some(name))
-                .collect();
-            let mut intake = Intake::new("table", &names, given)?;
-            let mut number = 0;
-            for batch in stream {
-                let batch = batch.map_err(|error| {
-                    table_error(&format!("could not be read as Arrow: {error}"))
-                })?;
-                let columns: Vec<&ArrayRef> = batch
-                    .columns()
-                    .iter()
-                    .zip(&kept)
-                    .filter_map(|(column, kept)| kept.then_some(column))
-                    .collect();
-                for row in 0..batch.num_rows() {
-                    number += 1;
-                    let cells: Vec<Cell<'_>> = columns
-                        .iter()
-                        .map(|column| arrow::cell(column.as_ref(), row))
-                        .collect::<Result<_, _>>()?;
-                    intake.row(number, &cells)?;
-                }
-            }
-            intake
-        }
-        None => from_dicts(table, given)?,
-    };
-    let checked = py.detach(|| {
-        batch::Checked::of("table".into(), intake, &terms, shop, &mut |share| telling.tell(share))
-    });
-    match (checked, telling.raised) {
-        (_, Some(raised)) => Err(raised),
-        (checked, None) => Ok(Checked(checked?)),
-    }
-}
-
-/// Writes the demo rack, in three dialects, into a folder.
-///
-/// Args:
-///     folder: Where to; it is made where it is missing.
-///
-/// Returns:
-///     The files written, and the date the demo is judged on.
-#[pyfunction]
-pub fn write_demo(folder: PathBuf) -> PyResult<(Vec<PathBuf>, &'static str)> {
-    Ok((demo::write(&folder)?, demo::TODAY))
 }

@@ -5,9 +5,15 @@ mod checked;
 mod column;
 mod dicts;
 mod errors;
+mod files;
+mod joint;
 mod parts;
+mod press;
 mod quantity;
+mod rings;
+mod strength;
 mod verdict;
+mod warmth;
 mod wheel;
 mod words;
 
@@ -21,15 +27,37 @@ mod _core {
     #[pymodule_export]
     use super::arrow::ArrowTable;
     #[pymodule_export]
-    use super::checked::{Checked, Counts, Problem, Row, Rows, check_file, check_rows, write_demo};
+    use super::checked::{Checked, Counts, Problem, Row, Rows};
     #[pymodule_export]
     use super::column::rim_speed_column;
+    #[pymodule_export]
+    use super::files::{
+        check_file, check_report_name, check_rows, report_schema, write_demo, write_template,
+    };
+    #[pymodule_export]
+    use super::joint::{
+        Fit, Judgement, Limits, RankedFit, deviation_by_formula, fit, fits_for, grade_by_formula,
+        limits, tolerance_factor,
+    };
     #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
     #[pymodule_export]
+    use super::press::{
+        ElasticLimit, PressFit, Pressed, elastic_limit, friction_ranges, press_fit,
+    };
+    #[pymodule_export]
+    use super::rings::{
+        Elastic, Interface, Point, Published, Ring, RingFound, WheelRings, material_ranges, metals,
+        rings,
+    };
+    #[pymodule_export]
+    use super::strength::{Fragment, Strength, strength};
+    #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
+    #[pymodule_export]
+    use super::warmth::{At20, Expansion, at_20_c, published_expansion};
     #[pymodule_export]
     use super::wheel::{
         BlotterLimits, FlangeLimits, HoleLimits, Limit, SpeedForRim, Step, Working, blotter_limits,

@@ -6,11 +6,13 @@ use pyo3::types::PyDate;
 use super::parts::{FieldCrossing, Mounting};
 use super::quantity::{Out, Q};
 use super::words::{Laws, Slugs, WordOut, member};
-use crate::error::Error;
+use crate::error::{Error, ErrorKind, cut};
+use crate::joint::press::SMOOTHING;
 use crate::mounting::verdict::Figure;
 use crate::mounting::{self, Outcome, RULES, Terms};
+use crate::solid::rings::ROTATING_RINGS;
 use crate::source;
-use crate::tables::{flanges, laws};
+use crate::tables::{flanges, friction, laws, materials};
 use crate::units::{Date, Length, Shop, Words};
 
 /// A citation: where a number or a rule comes from.
@@ -145,16 +147,25 @@ pub fn rules() -> Vec<Rule> {
 #[pyfunction]
 pub fn sources() -> Vec<Source> {
     let tables = [flanges::O4, flanges::O5, flanges::O6, flanges::O7, flanges::O8];
+    let mut by_name: Vec<source::Source> = Vec::new();
+    for published in friction::FITS.iter().chain(&materials::WHEEL_RANGES) {
+        if !by_name.contains(&published.source) && !laws::ALL.contains(&published.source) {
+            by_name.push(published.source);
+        }
+    }
     laws::ALL
         .iter()
         .copied()
         .chain(tables)
-        .chain([crate::wheel::speed::KINEMATICS])
+        .chain(crate::joint::SOURCES.iter().copied())
+        .chain([crate::wheel::speed::KINEMATICS, ROTATING_RINGS, SMOOTHING])
+        .chain([materials::STATED, materials::METALS, materials::COLD_STEEL.source])
+        .chain(by_name)
         .map(Source)
         .collect()
 }
 
-/// A figure on its way out: a pint quantity, or a date.
+/// A figure on its way out: a pint quantity, a date, or a float for a plain factor.
 fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, PyAny>>> {
     figure
         .map(|figure| match figure {
@@ -163,6 +174,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Size(d) => Out(d).into_pyobject(py),
             Figure::Angle(a) => Out(a).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
+            Figure::Factor(factor) => factor.to_python(py),
         })
         .transpose()
 }
@@ -367,21 +379,23 @@ impl Asked<'_, '_> {
         for slug in self.without.map_or_else(Vec::new, |Slugs(slugs)| slugs) {
             terms = terms.without(&slug)?;
         }
-        let shop = match self.show {
-            None => None,
-            Some("mm") => Some(Shop::Metric),
-            Some("in") => Some(Shop::Inch),
-            Some(other) => {
-                return Err(Error::from(crate::error::ErrorKind::UnknownWord {
-                    argument: "show".into(),
-                    text: crate::error::cut(other),
-                    allowed: "mm, in".into(),
-                    hint: "give show=\"mm\" or show=\"in\"".into(),
-                })
-                .into());
-            }
-        };
+        let shop = self.show.map(shop).transpose()?;
         Ok((terms.with_shop(shop.unwrap_or_default()), shop))
+    }
+}
+
+/// The shop that reads millimetres or inches.
+pub(super) fn shop(show: &str) -> Result<Shop, Error> {
+    match show {
+        "mm" => Ok(Shop::Metric),
+        "in" => Ok(Shop::Inch),
+        other => Err(ErrorKind::UnknownWord {
+            argument: "show".into(),
+            text: cut(other),
+            allowed: "mm, in".into(),
+            hint: "give show=\"mm\" or show=\"in\"".into(),
+        }
+        .into()),
     }
 }
 

@@ -8,6 +8,7 @@ use pyo3::types::PyModule;
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
+use crate::joint::{Feature, FitBasis, FitKind, Metal, SizeOutcome};
 use crate::mounting::{Law, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
 use crate::wheel::{Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Shape};
@@ -42,7 +43,12 @@ named!(
     Bond,
     MachineKind,
     FlangeKind,
-    BlotterNeed
+    BlotterNeed,
+    Feature,
+    FitKind,
+    FitBasis,
+    SizeOutcome,
+    Metal
 );
 
 /// Reads a word.

@@ -1,7 +1,7 @@
 //! A whole rack judged: what [`check_file`] gives back.
 
 use std::ops::ControlFlow;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use super::cell::Cell;
 use super::intake::{Intake, Taken};
@@ -19,6 +19,8 @@ use crate::units::Shop;
 pub struct Checked {
     /// File name, or `table`.
     pub name: String,
+    /// The file it was read from, when it was read from one.
+    pub(crate) file: Option<PathBuf>,
     /// The terms it was judged under.
     pub terms: Terms,
     /// How many rows came out which way.
@@ -86,7 +88,19 @@ impl Checked {
             })
             .collect();
         worst.iter().for_each(|worst| counts.add(*worst));
-        Ok(Self { name, terms, counts, unread, notes, taken, columns, kept, readable, worst })
+        Ok(Self {
+            name,
+            file: None,
+            terms,
+            counts,
+            unread,
+            notes,
+            taken,
+            columns,
+            kept,
+            readable,
+            worst,
+        })
     }
 
     /// How many rows there are, unreadable ones included.
@@ -213,5 +227,6 @@ pub fn check_file(
     let name = path
         .file_name()
         .map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned());
-    Checked::of(name, intake, terms, shop, &mut |share| each(0.8 + share * 0.2))
+    let checked = Checked::of(name, intake, terms, shop, &mut |share| each(0.8 + share * 0.2))?;
+    Ok(Checked { file: path.canonicalize().ok(), ..checked })
 }

@@ -72,6 +72,9 @@ pub(crate) const OURS: &str = "hubwright ";
 /// ```
 pub fn read(heading: &str) -> Result<Column, Error> {
     let text = heading.trim();
+    if text.len() > LONGEST {
+        return Ok(Column::Unknown);
+    }
     if NAMES.iter().any(|name| plain(name) == plain(text)) {
         return Ok(Column::Name);
     }
@@ -94,11 +97,15 @@ pub fn read(heading: &str) -> Result<Column, Error> {
         units.iter().find(is).map(|known| (*known).to_owned()).ok_or(unit)
     });
     match spelled {
+        // `wheel made in` is about a country, not about inches.
+        Some(Err(_)) if units.is_empty() && !text.ends_with([']', ')']) => Ok(Column::Unknown),
         Some(Err(unit)) if !unit.is_empty() => Err(ErrorKind::BadHeading {
             heading: cut(heading),
             why: format!("has the unit {:?}, which is no unit of {}", cut(unit), field.sort.name),
             hint: if units.is_empty() {
-                format!("leave the unit out: {} takes words, not numbers", field.heading())
+                let takes =
+                    if (field.sort.words)().is_empty() { "no unit" } else { "words, not numbers" };
+                format!("leave the unit out: {} takes {takes}", field.heading())
             } else {
                 format!("state one of: {}", units.join(", "))
             },
@@ -113,6 +120,33 @@ pub fn read(heading: &str) -> Result<Column, Error> {
 pub(crate) fn unit_of(heading: &str) -> Option<&str> {
     split_unit(heading.trim()).1
 }
+
+/// A heading without the unit that ends it.
+pub(crate) fn words_of(heading: &str) -> &str {
+    split_unit(heading.trim()).0
+}
+
+/// Whether a text is a word for a part of the mounting, such as `inner flange`.
+pub(crate) fn is_place(text: &str) -> bool {
+    PLACES.contains(&plain(text))
+}
+
+/// Whether a heading begins with such a word.
+pub(crate) fn names_a_place(heading: &str) -> bool {
+    let words = plain(heading);
+    PLACES.iter().any(|place| words.starts_with(place.as_str()))
+}
+
+/// Every word for a part of the mounting.
+static PLACES: LazyLock<Vec<String>> = LazyLock::new(|| {
+    let places =
+        FIELDS.iter().flat_map(|field| std::iter::once(&field.place_words).chain(field.place_also));
+    let pairs = PAIRS.iter().flat_map(|(pair, _, also)| std::iter::once(pair).chain(*also));
+    let mut places: Vec<String> = places.chain(pairs).map(|place| plain(place)).collect();
+    places.sort_unstable();
+    places.dedup();
+    places
+});
 
 /// A heading and the unit that ends it, in brackets, in parentheses or plain.
 fn split_unit(text: &str) -> (&str, Option<&str>) {
@@ -142,7 +176,6 @@ static UNITS: LazyLock<Vec<&'static str>> = LazyLock::new(|| {
 /// Every accepted heading without its unit, and the fields it stands for.
 static KNOWN: LazyLock<HashMap<String, Vec<usize>>> = LazyLock::new(|| {
     let mut known: HashMap<String, Vec<usize>> = HashMap::new();
-    let mut alone: HashMap<String, Vec<usize>> = HashMap::new();
     for (at, field) in FIELDS.iter().enumerate() {
         for words in own_words(field) {
             for place in std::iter::once(&field.place_words).chain(field.place_also) {
@@ -158,22 +191,61 @@ static KNOWN: LazyLock<HashMap<String, Vec<usize>>> = LazyLock::new(|| {
                     }
                 }
             }
-            alone.entry(plain(words)).or_default().push(at);
         }
     }
     // `bond` can only be the wheel's; `diameter` could be anything's.
-    for (words, fields) in alone {
-        if fields.len() == 1 && words.len() > 3 {
-            known.entry(words).or_insert(fields);
+    for (words, fields) in ALONE.iter() {
+        if fields.len() == 1 && !AMBIGUOUS.iter().any(|word| plain(word) == *words) {
+            known.entry(words.clone()).or_insert(fields.clone());
         }
     }
     known
+});
+
+/// Words that the declaration gives to one field, and a shop may mean another by: in a
+/// list of wheels `max speed` is the wheel's, in a list of machines the spindle's.
+const AMBIGUOUS: &[&str] = &[
+    "bore diameter",
+    "dia",
+    "direction",
+    "greatest speed",
+    "hand",
+    "hole diameter",
+    "length",
+    "made",
+    "max rim speed",
+    "max rpm",
+    "max speed",
+    "maximum rpm",
+    "maximum speed",
+    "nominal size",
+    "od",
+    "outside diameter",
+    "shoulder",
+    "speed",
+    "thread",
+    "thread length",
+    "top speed",
+    "width",
+];
+
+/// The words of every field without those of its place, and the fields they may mean.
+static ALONE: LazyLock<HashMap<String, Vec<usize>>> = LazyLock::new(|| {
+    let mut alone: HashMap<String, Vec<usize>> = HashMap::new();
+    for (at, field) in FIELDS.iter().enumerate() {
+        for words in own_words(field) {
+            alone.entry(plain(words)).or_default().push(at);
+        }
+    }
+    alone
 });
 
 fn own_words(field: &Field) -> impl Iterator<Item = &&'static str> {
     std::iter::once(&field.words).chain(field.also)
 }
 
+/// Most bytes of a heading that is looked up; what is longer is no heading of ours.
+const LONGEST: usize = 300;
 /// From which likeness on a heading is taken for a known one with a slip in it.
 const SLIP: f64 = 0.84;
 /// From which likeness on a heading is worth naming.
@@ -200,6 +272,9 @@ pub struct Guess {
 /// assert_eq!(guess.asks.len(), 1);
 /// ```
 pub fn guess(heading: &str) -> Guess {
+    if heading.len() > LONGEST {
+        return Guess::default();
+    }
     let words = plain(split_unit(heading.trim()).0);
     let length = words.chars().count() as f64;
     let alike = |known: &str| {
@@ -213,12 +288,40 @@ pub fn guess(heading: &str) -> Guess {
     let best = KNOWN.iter().map(|(known, fields)| (alike(known), fields));
     // Ties go to the field that comes first, so that every run says the same.
     let best = best.max_by(|a, b| a.0.total_cmp(&b.0).then(b.1.cmp(a.1)));
-    match best {
-        Some((score, fields)) if score >= LIKE => Guess {
-            nearest: Some(FIELDS[fields[0]].heading()),
-            asks: if score >= SLIP { fields.clone() } else { Vec::new() },
-        },
-        _ => Guess::default(),
+    let (score, like) = best.map_or((0.0, &[][..]), |(score, fields)| (score, &fields[..]));
+    // A known heading with words behind it asks too, and a known word behind a
+    // place; words that may mean several things ask for all of them.
+    let longest = |found: Vec<(&String, &'static Vec<usize>)>| {
+        found
+            .into_iter()
+            .max_by_key(|(known, _)| (known.len(), *known))
+            .map(|(_, fields)| &fields[..])
+    };
+    let begins = longest(
+        KNOWN
+            .iter()
+            .filter(|(known, _)| known.len() >= 8 && words.starts_with(known.as_str()))
+            .collect(),
+    );
+    let ends = longest(
+        ALONE
+            .iter()
+            .filter(|(known, _)| known.len() >= 4 && words.ends_with(known.as_str()))
+            .collect(),
+    );
+    let ends = ends.filter(|_| names_a_place(heading));
+    let alone = ALONE.get(&words).map(|fields| &fields[..]);
+    let slip = Some(like).filter(|_| score >= SLIP);
+    let nearest = alone.or(Some(like).filter(|_| score >= LIKE)).or(begins).or(ends);
+    let mut asks: Vec<usize> = match (alone, slip, begins) {
+        (None, None, None) => ends.unwrap_or_default().to_vec(),
+        parts => [parts.0, parts.1, parts.2].into_iter().flatten().flatten().copied().collect(),
+    };
+    asks.sort_unstable();
+    asks.dedup();
+    Guess {
+        nearest: nearest.and_then(|fields| Some(FIELDS.get(*fields.first()?)?.heading())),
+        asks,
     }
 }
 

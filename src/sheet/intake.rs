@@ -1,10 +1,12 @@
 //! Rows in: one way for files, tables of other programs and lists of dicts.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeSet, HashMap};
 
 use super::cell::Cell;
+use super::given::Given;
 use super::heading::{self, Column};
 use super::kept::Kept;
+use super::marks::Mark;
 use crate::error::{Error, ErrorKind, cut};
 use crate::mounting::facts::{BLANK, NOT_ASKED, contradiction};
 use crate::mounting::{Columns, FIELDS, Field};
@@ -30,24 +32,6 @@ pub(crate) struct Taken {
     pub problem: Option<Error>,
 }
 
-/// What the caller says about headings.
-#[derive(Clone, Copy, Debug, Default)]
-pub struct Given<'a> {
-    /// Units of headings that state none.
-    pub units: &'a [(String, String)],
-    /// Headings of the table, each with the heading of ours that it stands for;
-    /// with nothing when its column is to be left out.
-    pub mapping: &'a [(String, String)],
-}
-
-/// How the numbers of one column are written.
-#[derive(Clone, Copy, Debug)]
-pub(crate) struct Mark {
-    pub decimal: Decimal,
-    /// Whether nothing showed it: a number like `4,500` or `4.500` then spoils its row.
-    pub unsettled: bool,
-}
-
 /// Takes the rows of one table.
 #[derive(Debug)]
 pub struct Intake {
@@ -56,6 +40,8 @@ pub struct Intake {
     /// Fields that a misspelt heading asks for: blank in every row.
     misspelt: Vec<usize>,
     pub(crate) headings: Vec<String>,
+    /// The texts of the row that they come from.
+    pub(crate) came: Vec<String>,
     pub(crate) marks: Vec<Mark>,
     /// Whether cells have addresses, so that one beyond the headings has shifted nothing.
     addressed: bool,
@@ -74,6 +60,10 @@ pub struct Intake {
     nameless: BTreeSet<usize>,
     /// The numbers of one row before it is known to be sound.
     numbers: Vec<(usize, f64)>,
+    /// The codes of its cells, by column.
+    codes: Vec<u32>,
+    /// What was read already, by field and by the code of the cell.
+    known: Vec<HashMap<u32, f64>>,
 }
 
 impl Intake {
@@ -98,9 +88,15 @@ impl Intake {
         }
         given.must_be_headings(headings)?;
         let mut plan: Vec<Column> = Vec::with_capacity(headings.len());
+        let names = |heading: &&String| given.column(heading) == Ok(Column::Name);
+        let named = headings.iter().filter(names).count() > 1;
         let (mut unread, mut misspelt) = (Vec::new(), Vec::new());
         for (at, heading) in headings.iter().enumerate() {
-            let column = given.column(heading)?;
+            let mut column = given.column(heading)?;
+            // A number of the shop's own beside a name.
+            if column == Column::Name && heading.trim().eq_ignore_ascii_case("id") && named {
+                column = Column::Unknown;
+            }
             if let Some(first) = plan.iter().position(|other| column.says_the_same(other)) {
                 return Err(ErrorKind::BadHeading {
                     heading: cut(heading),
@@ -146,6 +142,7 @@ impl Intake {
             marks: vec![point; plan.len()],
             plan,
             headings: headings.to_vec(),
+            came: Vec::new(),
             addressed: false,
             most_bytes: MOST_BYTES,
             columns: Columns::new(),
@@ -156,6 +153,8 @@ impl Intake {
             beyond: false,
             nameless: BTreeSet::new(),
             numbers: Vec::new(),
+            codes: Vec::new(),
+            known: vec![HashMap::new(); FIELDS.len()],
         })
     }
 
@@ -191,6 +190,7 @@ impl Intake {
         if cells.iter().all(Cell::is_blank) {
             return Ok(());
         }
+        self.keep(cells)?;
         let mut name = String::new();
         let mut problem = None;
         self.numbers.clear();
@@ -202,13 +202,23 @@ impl Intake {
                 Column::Name if !blank => name = cell.spoken(),
                 Column::Datum { fields, unit } => {
                     for &field in fields {
-                        let fact = if blank {
-                            Ok(BLANK)
-                        } else {
-                            read_cell(&FIELDS[field], &cell, unit.as_deref(), self.marks[at])
+                        // What was read once under this heading need not be read again.
+                        let known = &mut self.known[field];
+                        let before = known.get(&self.codes[at]).copied();
+                        let fact = match before {
+                            _ if blank => Ok(BLANK),
+                            Some(fact) => Ok(fact),
+                            None => {
+                                read_cell(&FIELDS[field], &cell, unit.as_deref(), self.marks[at])
+                            }
                         };
                         match fact {
-                            Ok(fact) => self.numbers.push((field, fact)),
+                            Ok(fact) => {
+                                if before.is_none() {
+                                    known.insert(self.codes[at], fact);
+                                }
+                                self.numbers.push((field, fact));
+                            }
                             Err(error) => problem = problem.or(Some(error.named(heading.trim()))),
                         }
                     }
@@ -238,7 +248,8 @@ impl Intake {
         if name.is_empty() {
             name = format!("row {number}");
         }
-        self.keep(Taken { number, name, problem }, cells)
+        self.note(Taken { number, name, problem });
+        Ok(())
     }
 
     /// Takes a row that can't be read, whatever its cells say.
@@ -251,10 +262,20 @@ impl Intake {
         let name = self.plan.iter().position(|column| *column == Column::Name);
         let name = name.and_then(|at| cells.get(at)).map(Cell::spoken).unwrap_or_default();
         let name = if name.is_empty() { format!("row {number}") } else { name };
-        self.keep(Taken { number, name, problem: Some(error) }, cells)
+        self.keep(cells)?;
+        self.note(Taken { number, name, problem: Some(error) });
+        Ok(())
     }
 
-    fn keep(&mut self, taken: Taken, cells: &[Cell<'_>]) -> Result<(), Error> {
+    fn note(&mut self, row: Taken) {
+        if let Some(problem) = &row.problem {
+            self.kept.weigh(problem);
+        }
+        self.taken.push(row);
+    }
+
+    /// Keeps the cells of a row as they came, and the code of each for reading it.
+    fn keep(&mut self, cells: &[Cell<'_>]) -> Result<(), Error> {
         let too_large = |what, cap, hint: &str| -> Error {
             ErrorKind::TooLarge { name: self.table.clone(), what, cap, hint: hint.into() }.into()
         };
@@ -266,20 +287,29 @@ impl Intake {
             ));
         }
         let ours = |at: usize| self.plan.get(at) == Some(&Column::Ours);
-        let cells = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
-        self.kept.push(cells);
-        if let Some(problem) = &taken.problem {
-            self.kept.weigh(problem);
+        let theirs = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
+        let mut codes = self.kept.push(theirs).iter().copied();
+        self.codes.clear();
+        for column in &self.plan {
+            let code = if *column == Column::Ours { 0 } else { codes.next().unwrap_or(0) };
+            self.codes.push(code);
         }
         if self.kept.bytes() > self.most_bytes {
             return Err(too_large(
                 "more bytes to keep".into(),
                 self.most_bytes,
-                "leave columns out, split the table, or raise the cap",
+                "leave columns out, split the table, or raise the cap (--most-megabytes)",
             ));
         }
-        self.taken.push(taken);
         Ok(())
+    }
+
+    /// Takes the last row back.
+    pub(crate) fn take_back(&mut self) {
+        if self.taken.pop().is_some_and(|row| row.problem.is_none()) {
+            self.columns.pop();
+        }
+        self.kept.pop();
     }
 
     /// Says of which columns no heading tells what they hold.
@@ -318,71 +348,11 @@ pub(crate) fn letters(column: usize) -> String {
     name.iter().rev().map(|letter| char::from(*letter)).collect()
 }
 
-impl Given<'_> {
-    /// Whether what is given is about headings that are there.
-    fn must_be_headings(&self, headings: &[String]) -> Result<(), Error> {
-        let there = |name: &str| headings.iter().any(|heading| heading.trim() == name.trim());
-        let units =
-            self.units.iter().map(|(name, unit)| (name, format!("is given the unit {unit:?}")));
-        let mapped =
-            self.mapping.iter().map(|(name, ours)| (name, format!("is mapped to {ours:?}")));
-        match units.chain(mapped).find(|(name, _)| !there(name)) {
-            Some((heading, what)) => Err(ErrorKind::BadHeading {
-                heading: cut(heading),
-                why: format!("{what} but is not a heading of the table"),
-                hint: "name the heading exactly as the table has it".into(),
-            }
-            .into()),
-            None => Ok(()),
-        }
-    }
-
-    /// What a heading means.
-    pub(crate) fn column(&self, heading: &str) -> Result<Column, Error> {
-        let find = |list: &[(String, String)]| {
-            let found = list.iter().find(|(name, _)| name.trim() == heading.trim());
-            found.map(|(_, means)| means.trim().to_owned())
-        };
-        let unit = find(self.units);
-        let stated = |words: &str| match &unit {
-            Some(unit) => format!("{words} [{unit}]"),
-            None => words.to_owned(),
-        };
-        let Some(ours) = find(self.mapping) else { return heading::read(&stated(heading)) };
-        if ours.is_empty() {
-            return Ok(Column::LeftOut);
-        }
-        match heading::read(&stated(&ours))? {
-            Column::Unknown => Err(ErrorKind::BadHeading {
-                heading: cut(heading),
-                why: format!("is mapped to {:?}, which hubwright does not know", cut(&ours)),
-                hint: heading::guess(&ours).nearest.map_or_else(
-                    || "`hubwright headings` lists the headings it knows".into(),
-                    |nearest| format!("did you mean {nearest:?}?"),
-                ),
-            }
-            .into()),
-            // Their heading may state the unit that ours leaves open.
-            Column::Datum { unit: None, fields } => Ok(match heading::unit_of(heading) {
-                Some(unit) => heading::read(&format!("{ours} [{unit}]"))
-                    .unwrap_or(Column::Datum { unit: None, fields }),
-                None => Column::Datum { unit: None, fields },
-            }),
-            column => Ok(column),
-        }
-    }
-}
-
-/// Said of a table in which no heading is known.
-pub(crate) const NO_HEADING: &str = "has no heading that hubwright knows";
-/// Said of a table with nothing in it.
-pub(crate) const EMPTY: &str = "is empty";
-
 /// A table in which no heading is known.
 pub(crate) fn no_heading(table: &str) -> Error {
     ErrorKind::BadTable {
         name: table.into(),
-        why: NO_HEADING.into(),
+        why: "has no heading that hubwright knows".into(),
         hint: "one of its first 50 rows has to hold headings like \"wheel diameter [mm]\" and \"spindle greatest speed [rpm]\"".into(),
     }
     .into()
@@ -392,7 +362,7 @@ pub(crate) fn no_heading(table: &str) -> Error {
 pub(crate) fn empty(table: &str) -> Error {
     ErrorKind::BadTable {
         name: table.into(),
-        why: EMPTY.into(),
+        why: "is empty".into(),
         hint: "one row holds headings, each row below it one mounting".into(),
     }
     .into()
@@ -436,7 +406,7 @@ fn read_cell(field: &Field, cell: &Cell<'_>, unit: Option<&str>, mark: Mark) -> 
         }
         Cell::Text(text) if mark.unsettled && may_group(text) => Err(bad_row(
             "has a number like 4,500 or 4.500 that could be thousands",
-            "say which it is: --decimal point or --decimal comma",
+            "write it without a mark for thousands, or say which it is: --decimal point or --decimal comma",
         )),
         Cell::Text(text) => field.read(text, unit, mark.decimal),
         Cell::Fault(fault) => Err(bad_row(
@@ -447,20 +417,19 @@ fn read_cell(field: &Field, cell: &Cell<'_>, unit: Option<&str>, mark: Mark) -> 
         Cell::Number(number) => match unit {
             // The shortest text that reads back as this number is what was meant.
             Some(_) => field.read(&number.to_string(), unit, Decimal::Point),
-            None if (field.sort.units)().is_empty() && !is_date => {
+            // Words and days have no unit; what is wrong is told of the text.
+            None if (field.sort.units)().is_empty() => {
                 field.read(&number.to_string(), None, Decimal::Point)
             }
             None => Err(ErrorKind::NoUnit {
                 argument: field.heading(),
                 given: number.to_string(),
                 kind: field.sort.name,
-                hint: match (field.sort.units)().first() {
-                    Some(unit) => format!(
-                        "state the unit in the heading, like \"{} [{unit}]\"",
-                        field.heading()
-                    ),
-                    None => format!("write it like \"{}\"", field.sort.example),
-                },
+                hint: format!(
+                    "state the unit in the heading, like \"{} [{}]\"",
+                    field.heading(),
+                    (field.sort.units)().first().unwrap_or(&"")
+                ),
             }
             .into()),
         },

@@ -1,25 +1,42 @@
 //! The rows of a table as they came, for reports that give them back.
 
-use indexmap::IndexSet;
+use indexmap::{Equivalent, IndexSet};
 
 use super::cell::Cell;
 use crate::error::Error;
 
 /// A value that cells share: racks repeat themselves, and each value is kept once.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
-enum Value {
-    Text(Box<str>),
+enum Value<Text> {
+    Text(Text),
     Number(u64),
     Truth(bool),
     Day(i64),
-    Fault(Box<str>),
+    Fault(Text),
+}
+
+/// A value that is looked for; it hashes like the one that is kept.
+type Sought<'a> = Value<&'a str>;
+
+impl Equivalent<Value<Box<str>>> for Sought<'_> {
+    fn equivalent(&self, kept: &Value<Box<str>>) -> bool {
+        match (self, kept) {
+            (Self::Text(text), Value::Text(kept)) | (Self::Fault(text), Value::Fault(kept)) => {
+                **text == **kept
+            }
+            (Self::Number(bits), Value::Number(kept)) => bits == kept,
+            (Self::Truth(truth), Value::Truth(kept)) => truth == kept,
+            (Self::Day(day), Value::Day(kept)) => day == kept,
+            _ => false,
+        }
+    }
 }
 
 /// Rows of cells, each a code of four bytes for one of the values.
 #[derive(Debug)]
 pub(crate) struct Kept {
     headings: Vec<String>,
-    values: IndexSet<Value>,
+    values: IndexSet<Value<Box<str>>>,
     codes: Vec<u32>,
     /// Bytes that the values and the problems of rows take.
     bytes: u64,
@@ -44,37 +61,52 @@ impl Kept {
         self.bytes + 4 * self.codes.len() as u64
     }
 
-    /// Counts what is kept of a row that can't be read besides its cells.
-    pub(crate) fn weigh(&mut self, problem: &Error) {
-        self.bytes += PROBLEM_BYTES + problem.to_string().len() as u64;
-    }
-
-    /// Adds a row, filled up with blanks or cut to the number of headings.
-    pub(crate) fn push<'a>(&mut self, cells: impl Iterator<Item = Cell<'a>>) {
+    /// Adds a row, filled up with blanks or cut to the number of headings, and
+    /// gives the code of each of its cells. Equal cells have equal codes.
+    pub(crate) fn push<'a>(&mut self, cells: impl Iterator<Item = Cell<'a>>) -> &[u32] {
         let row = self.codes.len();
         for cell in cells.take(self.headings.len()) {
             let code = self.code(cell);
             self.codes.push(code);
         }
         self.codes.resize(row + self.headings.len(), 0);
+        &self.codes[row..]
+    }
+
+    /// Counts what a row that can't be read takes besides its cells.
+    pub(crate) fn weigh(&mut self, problem: &Error) {
+        self.bytes += PROBLEM_BYTES + problem.to_string().len() as u64;
+    }
+
+    /// Takes the last row back; its values stay.
+    pub(crate) fn pop(&mut self) {
+        self.codes.truncate(self.codes.len().saturating_sub(self.headings.len()));
     }
 
     fn code(&mut self, cell: Cell<'_>) -> u32 {
-        let value = match cell {
+        let sought = match cell {
             Cell::Blank => return 0,
-            Cell::Text(text) => Value::Text(text.into()),
+            Cell::Text(text) => Value::Text(text),
             Cell::Number(number) => Value::Number(number.to_bits()),
             Cell::Truth(truth) => Value::Truth(truth),
             Cell::Day(day) => Value::Day(day),
-            Cell::Fault(fault) => Value::Fault(fault.into()),
+            Cell::Fault(fault) => Value::Fault(fault),
         };
-        let size = match &value {
-            // A short text is held in a piece of memory larger than it.
-            Value::Text(text) | Value::Fault(text) => VALUE_BYTES + 32 + text.len() as u64,
-            _ => VALUE_BYTES,
-        };
-        let (at, fresh) = self.values.insert_full(value);
-        self.bytes += if fresh { size } else { 0 };
+        let at = self.values.get_index_of(&sought).unwrap_or_else(|| {
+            let value = match sought {
+                Value::Text(text) => Value::Text(text.into()),
+                Value::Fault(fault) => Value::Fault(fault.into()),
+                Value::Number(bits) => Value::Number(bits),
+                Value::Truth(truth) => Value::Truth(truth),
+                Value::Day(day) => Value::Day(day),
+            };
+            self.bytes += match &sought {
+                // A short text is held in a piece of memory larger than it.
+                Value::Text(text) | Value::Fault(text) => VALUE_BYTES + 32 + text.len() as u64,
+                _ => VALUE_BYTES,
+            };
+            self.values.insert_full(value).0
+        });
         // No table has so many cells: the caps of the intake come first.
         u32::try_from(at + 1).unwrap_or(0)
     }

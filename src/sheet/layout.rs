@@ -1,21 +1,22 @@
-//! Where the headings of a table are.
+//! Where the headings of a table are, and what its rows say.
 //!
 //! Every reader hands its rows to a [`Feed`]. It holds the first of them back
 //! until it has found the row of headings under whatever titles there are, and
 //! seen which decimal mark each column uses; then it passes rows on.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::cell::{Cell, Held};
-use super::heading::Column;
-use super::intake::{Given, Intake, MOST_COLUMNS, bad_row, empty, letters, no_heading, some};
-use super::marks::{marks, told};
+use super::find::{self, Found, MOST_TITLES, SURE};
+use super::given::Given;
+use super::heading::{self, Column};
+use super::intake::{Intake, MOST_COLUMNS, bad_row, empty, letters, no_heading, some};
+use super::marks::{self, Mark};
 use super::read::Options;
 use crate::error::{Error, ErrorKind};
+use crate::mounting::FIELDS;
 use crate::units::Decimal;
 
-/// Most rows, filled ones, that are searched for headings.
-pub(crate) const MOST_TITLES: usize = 50;
 /// Rows that are held back, unless their text gets too long.
 const SAMPLE_ROWS: usize = 1000;
 /// Bytes of text that are held back, about.
@@ -27,6 +28,8 @@ const MOST_CELLS: usize = 8_000_000;
 const LONG_TEXT: usize = 64;
 /// Most bytes of text in one row.
 pub(crate) const MOST_ROW_BYTES: usize = 8 << 20;
+/// Most rows that a note may name.
+const MOST_NOTED: usize = 1000;
 
 /// What a kind of file says about its cells before any is read.
 #[derive(Clone, Copy, Debug)]
@@ -41,10 +44,10 @@ pub(crate) struct Dialect {
 
 /// A row on its way in.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Waiting {
+pub(crate) struct Waiting {
     pub number: usize,
     pub cells: Vec<Held>,
-    facts: RowFacts,
+    pub facts: RowFacts,
 }
 
 /// What a reader knows about a row besides its cells.
@@ -109,10 +112,12 @@ fn length(cell: &Held) -> usize {
     }
 }
 
-/// A cell that stands for those below it too.
+/// An area whose first cell stands for those below it, and hides all others.
 #[derive(Debug)]
-struct Span {
+struct Merged {
+    first_row: usize,
     last_row: usize,
+    last_column: usize,
     cell: Held,
 }
 
@@ -124,13 +129,23 @@ pub(crate) struct Feed<'a> {
     waiting: Vec<Waiting>,
     weight: usize,
     intake: Option<Intake>,
+    /// Cells so far, long ones counted several times.
     cells: usize,
-    /// Cells merged downwards, by column (from 0).
-    spans: BTreeMap<usize, Span>,
-    /// Row and column of cells that one merged downwards stands for.
-    filled_down: Vec<(usize, usize)>,
+    probing: bool,
+    /// Rows of the headings.
+    headings: (usize, usize),
+    /// The row of other headings further down, below which nothing can be read.
+    others: Option<usize>,
+    /// Fewest cells of a row whose cells have one line each.
+    narrowest: usize,
+    /// Areas merged, by their first column (from 0).
+    merged: BTreeMap<usize, Merged>,
+    filled_down: Vec<(usize, String)>,
     hidden: Vec<String>,
+    hidden_columns: BTreeSet<usize>,
     latin: Vec<String>,
+    repeated: Vec<String>,
+    short: Vec<String>,
 }
 
 impl<'a> Feed<'a> {
@@ -143,15 +158,29 @@ impl<'a> Feed<'a> {
             weight: 0,
             intake: None,
             cells: 0,
-            spans: BTreeMap::new(),
+            probing: false,
+            headings: (0, 0),
+            others: None,
+            narrowest: usize::MAX,
+            merged: BTreeMap::new(),
             filled_down: Vec::new(),
             hidden: Vec::new(),
+            hidden_columns: BTreeSet::new(),
             latin: Vec::new(),
+            repeated: Vec::new(),
+            short: Vec::new(),
         }
+    }
+
+    fn given(&self) -> Given<'a> {
+        Given { units: &[], mapping: &self.options.mapping }
     }
 
     /// Counts a cell so many times.
     pub(crate) fn count(&mut self, times: usize, cell: &Held) -> Result<(), Error> {
+        if self.has_enough() {
+            return Ok(());
+        }
         let one = 1 + length(cell) / LONG_TEXT;
         self.cells = self.cells.saturating_add(times.saturating_mul(one));
         if self.cells <= MOST_CELLS {
@@ -166,11 +195,15 @@ impl<'a> Feed<'a> {
         .into())
     }
 
-    /// Says that a cell of the row that comes next is merged with those below it.
-    pub(crate) fn merged(&mut self, column: usize, last_row: usize, cell: Cell<'_>) {
-        if !cell.is_blank() {
-            self.spans.insert(column, Span { last_row, cell: cell.held() });
-        }
+    /// Says that an area of the sheet is merged, whose first row is the one that comes next.
+    pub(crate) fn merge(&mut self, first: (usize, usize), last: (usize, usize), cell: Cell<'_>) {
+        let ((first_row, column), (last_row, last_column)) = (first, last);
+        self.merged.insert(column, Merged { first_row, last_row, last_column, cell: cell.held() });
+    }
+
+    /// Says that a column (from 0) is hidden.
+    pub(crate) fn hide_column(&mut self, column: usize) {
+        self.hidden_columns.insert(column);
     }
 
     /// Takes the next row of the table.
@@ -180,68 +213,135 @@ impl<'a> Feed<'a> {
         cells: &[Cell<'_>],
         facts: RowFacts,
     ) -> Result<(), Error> {
+        if self.has_enough() {
+            return Ok(());
+        }
         let blank = cells.iter().all(Cell::is_blank);
         if blank && facts.error.is_none() && !facts.beyond {
             return Ok(());
         }
-        if facts.latin && self.latin.len() < 1000 {
+        if facts.latin && self.latin.len() < MOST_NOTED {
             self.latin.push(number.to_string());
         }
-        self.spans.retain(|_, span| span.last_row >= number);
-        if self.spans.is_empty() && self.intake.is_some() {
+        if facts.swallowed == 0 {
+            self.narrowest = self.narrowest.min(cells.len());
+        }
+        self.merged.retain(|_, area| area.last_row >= number);
+        if self.merged.is_empty() && self.intake.is_some() {
             return self.pass(number, cells, facts);
         }
         let mut cells: Vec<Held> = cells.iter().map(Cell::held).collect();
-        let mut filled = Vec::new();
-        for (&column, span) in &self.spans {
-            if cells.get(column).is_none_or(|cell| cell.cell().is_blank()) {
+        let mut down = 0;
+        for (&column, area) in &self.merged {
+            for hidden in column + 1..(area.last_column + 1).min(cells.len()) {
+                cells[hidden] = Held::Blank;
+                down += 1;
+            }
+            if number > area.first_row && !area.cell.cell().is_blank() {
                 cells.resize(cells.len().max(column + 1), Held::Blank);
-                cells[column] = span.cell.clone();
-                filled.push(column);
+                cells[column] = area.cell.clone();
+                down += 1 + length(&area.cell) / LONG_TEXT;
+                if self.filled_down.len() < MOST_NOTED {
+                    self.filled_down.push((number, format!("{}{number}", letters(column))));
+                }
             }
         }
-        for column in filled {
-            self.count(1, &cells[column])?;
-            if self.filled_down.len() < 1000 {
-                self.filled_down.push((number, column));
-            }
-        }
+        self.count(down, &Held::Blank)?;
         if self.intake.is_some() {
             let cells: Vec<Cell<'_>> = cells.iter().map(Held::cell).collect();
             return self.pass(number, &cells, facts);
         }
         self.weight += cells.iter().map(|cell| length(cell) + 32).sum::<usize>();
         self.waiting.push(Waiting { number, cells, facts });
-        if self.waiting.len() >= SAMPLE_ROWS || self.weight >= SAMPLE_BYTES {
+        let full = self.waiting.len() >= SAMPLE_ROWS || self.weight >= SAMPLE_BYTES;
+        if full && !self.probing {
             self.settle()?;
         }
         Ok(())
     }
 
+    /// Looks at the first rows only, to tell what the headings are worth.
+    pub(crate) fn probing(mut self) -> Self {
+        self.probing = true;
+        self
+    }
+
+    /// Whether a feed that only probes has seen enough.
+    pub(crate) fn has_enough(&self) -> bool {
+        self.probing && (self.waiting.len() > MOST_TITLES || self.weight >= SAMPLE_BYTES)
+    }
+
     fn pass(&mut self, number: usize, cells: &[Cell<'_>], facts: RowFacts) -> Result<(), Error> {
         let Some(intake) = &mut self.intake else { return Ok(()) };
-        if facts.hidden && self.hidden.len() < 1000 {
+        if facts.hidden && self.hidden.len() < MOST_NOTED {
             self.hidden.push(number.to_string());
         }
         intake.beyond |= facts.beyond;
-        let swallowed = facts.swallowed > 0 && facts.swallowed + 1 >= intake.plan.len();
-        match facts.error {
-            Some(error) => intake.spoiled(number, cells, error),
-            None if swallowed => intake.spoiled(number, cells, open_quote()),
-            None => intake.row(number, cells),
+        if let Some(others) = self.others {
+            return intake.spoiled(number, cells, below_others(others));
         }
+        if facts.swallowed > 0 && facts.swallowed + 1 >= intake.plan.len().min(self.narrowest) {
+            return intake.spoiled(number, cells, open_quote());
+        }
+        if let Some(error) = facts.error {
+            return intake.spoiled(number, cells, error);
+        }
+        let short = !self.dialect.addressed && cells.len() < intake.plan.len();
+        if short && self.short.len() < MOST_NOTED {
+            self.short.push(number.to_string());
+        }
+        intake.row(number, cells)?;
+        let unreadable = intake.taken.last().is_some_and(|row| row.problem.is_some());
+        let given = Given { units: &[], mapping: &self.options.mapping };
+        if unreadable && find::score(cells, given) >= SURE {
+            let texts: Vec<String> = cells.iter().map(|cell| find::text(*cell)).collect();
+            let said = texts.iter().zip(&intake.came);
+            if said.clone().all(|(text, heading)| text == heading) {
+                // A long table repeats its headings on every page.
+                intake.take_back();
+                self.repeated.push(number.to_string());
+            } else {
+                intake.take_back();
+                intake.spoiled(number, cells, below_others(number))?;
+                self.others = Some(number);
+            }
+        }
+        Ok(())
     }
 
     /// Finds the headings and the decimal marks, and passes on what was held back.
     fn settle(&mut self) -> Result<(), Error> {
         let waiting = std::mem::take(&mut self.waiting);
-        let given = Given { units: &[], mapping: &self.options.mapping };
-        let (at, headings) =
-            find_headings(&waiting, given).ok_or_else(|| no_heading(self.table))?;
-        self.must_be_sound(&waiting[..=at], headings.len())?;
-        // Of headings that are merged nobody needs to hear.
-        self.filled_down.retain(|(row, _)| *row > waiting[at].number);
-        if waiting[at].facts.beyond {
+        let given = self.given();
+        let swallows = |row: &&Waiting| {
+            row.facts.swallowed > 1 || row.facts.error.as_ref() == Some(&open_quote())
+        };
+        let Some(Found { first, last, mut headings, .. }) = find::find(&waiting, given) else {
+            if let Some(row) = waiting.iter().take(MOST_TITLES).find(swallows) {
+                return Err(open_quote_above(self.table, row.number));
+            }
+            // A mapping that misses its heading is the nearer reason.
+            let texts = waiting.iter().take(MOST_TITLES).flat_map(|row| &row.cells);
+            given.must_be_headings(&texts.map(|cell| cell.cell().spoken()).collect::<Vec<_>>())?;
+            return Err(no_heading(self.table));
+        };
+        if let Some(row) = waiting[..=last].iter().find(swallows) {
+            return Err(open_quote_above(self.table, row.number));
+        }
+        // A heading out of its place would name the wrong column.
+        let unsound =
+            waiting[first..=last].iter().find_map(|row| Some((row, row.facts.error.as_ref()?)));
+        if let Some((row, ErrorKind::BadRow { why, hint })) =
+            unsound.map(|(row, error)| (row, error.kind()))
+        {
+            return Err(ErrorKind::BadTable {
+                name: self.table.into(),
+                why: format!("has headings in row {} that can't be read: it {why}", row.number),
+                hint: hint.clone(),
+            }
+            .into());
+        }
+        if waiting[last].facts.beyond {
             return Err(ErrorKind::TooLarge {
                 name: self.table.into(),
                 what: "more columns".into(),
@@ -251,41 +351,45 @@ impl<'a> Feed<'a> {
             }
             .into());
         }
+        let mut start = last + 1;
+        let came = waiting[last].cells.iter().map(|cell| find::text(cell.cell())).collect();
+        if let Some(units) = waiting.get(start).and_then(|row| units_row(row, &headings, given)) {
+            headings = units;
+            start += 1;
+        }
         let mut intake = Intake::new(self.table, &headings, given)?;
         intake.set(self.dialect.addressed, self.options.most_bytes);
-        let rows = &waiting[at + 1..];
-        let marks = marks(self.table, self.options, self.dialect, &intake, rows)?;
-        if let Some(note) = told(&intake, &marks) {
-            intake.notes.push(note);
+        intake.came = came;
+        self.headings = (waiting[first].number, waiting[start - 1].number);
+        if first > 0 {
+            let (from, to) = self.headings;
+            let rows =
+                if from == to { format!("row {from}") } else { format!("rows {from} to {to}") };
+            intake
+                .notes
+                .push(format!("The headings are in {rows}; what is above them was passed over."));
         }
-        intake.marks = marks;
+        let rows = &waiting[start..];
+        intake.marks = match self.options.decimal {
+            Some(decimal) => vec![Mark { decimal, unsettled: false }; intake.plan.len()],
+            None => marks::find(self.table, self.dialect, &intake, rows)?,
+        };
+        let told = marks::told(&intake, &intake.marks);
+        intake.notes.extend(told);
         self.intake = Some(intake);
-        for row in waiting.into_iter().skip(at + 1) {
+        for row in waiting.into_iter().skip(start) {
             let cells: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
             self.pass(row.number, &cells, row.facts)?;
         }
         Ok(())
     }
 
-    /// Whether the headings and what is above them could be read: else columns
-    /// have the wrong names, or rows are inside a cell of a title.
-    fn must_be_sound(&self, rows: &[Waiting], width: usize) -> Result<(), Error> {
-        for Waiting { number, facts, .. } in rows {
-            let swallowed = facts.swallowed > 0 && facts.swallowed + 1 >= width;
-            let error = facts.error.clone().or_else(|| swallowed.then(open_quote));
-            if let Some(ErrorKind::BadRow { why, hint }) = error.as_ref().map(Error::kind) {
-                return Err(ErrorKind::BadTable {
-                    name: self.table.into(),
-                    why: format!("can't be read from row {number} on, which {why}"),
-                    hint: hint.clone(),
-                }
-                .into());
-            }
-        }
-        Ok(())
+    /// What the headings of a feed that only probes are worth; nothing where none is known.
+    pub(crate) fn score(&self) -> usize {
+        find::find(&self.waiting, self.given()).map_or(0, |found| found.score)
     }
 
-    /// Whether the headings were found, or can still be.
+    /// What was taken in.
     pub(crate) fn end(mut self) -> Result<Intake, Error> {
         if self.intake.is_none() {
             if self.waiting.is_empty() {
@@ -302,93 +406,74 @@ impl<'a> Feed<'a> {
             }
             .into());
         }
-        if !self.latin.is_empty() {
-            intake.notes.push(format!(
-                "Text that is not UTF-8 was read as Latin-1, a byte a letter, in row{} {}.",
-                if self.latin.len() == 1 { "" } else { "s" },
-                some(&self.latin)
-            ));
+        let rows = intake.taken.len();
+        let filled: Vec<&str> = self
+            .filled_down
+            .iter()
+            .filter(|(row, _)| *row > self.headings.1)
+            .map(|(_, cell)| cell.as_str())
+            .collect();
+        let columns: Vec<String> = self
+            .hidden_columns
+            .iter()
+            .filter(|at| matches!(intake.plan.get(**at), Some(Column::Datum { .. } | Column::Name)))
+            .map(|at| letters(*at))
+            .collect();
+        let mut note = |rows: &[&str], before: &str| {
+            if !rows.is_empty() {
+                intake.notes.push(format!("{before} {}.", some(rows)));
+            }
+        };
+        let texts = |rows: &'_ [String]| rows.iter().map(String::clone).collect::<Vec<_>>();
+        for (rows, before) in [
+            (
+                texts(&self.latin),
+                "Text that is not UTF-8 was read as Latin-1, a byte a letter, in rows:",
+            ),
+            (texts(&self.repeated), "The headings come again and were passed over in rows:"),
+            (texts(&self.hidden), "Hidden rows are judged too:"),
+            (columns, "Hidden columns are read too:"),
+        ] {
+            note(&rows.iter().map(String::as_str).collect::<Vec<_>>(), before);
         }
-        if !self.hidden.is_empty() {
-            intake.notes.push(format!("Hidden rows are judged too: {}.", some(&self.hidden)));
-        }
-        if !self.filled_down.is_empty() {
-            let places = self.filled_down.iter();
-            let places: Vec<String> =
-                places.map(|(row, column)| format!("{}{row}", letters(*column))).collect();
-            intake.notes.push(format!(
-                "Cells merged downwards count for each of their rows: {}.",
-                some(&places)
-            ));
+        note(&filled, "Cells merged downwards count for each of their rows:");
+        // Where every row leaves its last cells out, nothing is odd about one.
+        if self.short.len() < rows {
+            let short: Vec<&str> = self.short.iter().map(String::as_str).collect();
+            note(
+                &short,
+                "Rows with fewer cells than headings; a decimal comma may have parted a number:",
+            );
         }
         intake.finish();
         Ok(intake)
     }
 }
 
-/// The first row that holds headings, and what it says.
-fn find_headings(rows: &[Waiting], given: Given<'_>) -> Option<(usize, Vec<String>)> {
-    let known = |text: &str| match given.column(text) {
-        Ok(Column::Datum { .. }) | Err(_) => 2,
-        Ok(Column::Name) => 1,
-        _ => 0,
-    };
-    let mut best = None;
-    for (at, row) in rows.iter().enumerate().take(MOST_TITLES) {
-        // A row above says what several headings have in common.
-        let above = at.checked_sub(1).map(|above| &rows[above]);
-        let above = above.filter(|above| above.number + 1 == row.number);
-        let texts = with_above(row, above, &known);
-        let score: usize = texts.iter().map(|text| known(text)).sum();
-        if score >= 3 {
-            return Some((at, texts));
+/// The headings with the units of a row below them, when that is all it holds.
+fn units_row(row: &Waiting, headings: &[String], given: Given<'_>) -> Option<Vec<String>> {
+    let mut units = 0;
+    let mut with = headings.to_vec();
+    for (at, cell) in row.cells.iter().enumerate() {
+        if cell.cell().is_blank() {
+            continue;
         }
-        if score >= 2 && best.is_none() {
-            best = Some((at, texts));
-        }
-    }
-    best
-}
-
-/// The headings of a row, each with the word above it where only both together say something.
-fn with_above(
-    row: &Waiting,
-    above: Option<&Waiting>,
-    known: &impl Fn(&str) -> usize,
-) -> Vec<String> {
-    let text = |cell: &Held| match cell {
-        Held::Text(text) => text.trim().to_owned(),
-        cell => cell.cell().spoken(),
-    };
-    let words = above.map(|above| {
-        let mut last = String::new();
-        let words = (0..row.cells.len()).map(|at| {
-            match above.cells.get(at) {
-                // What is long is no group of columns.
-                Some(cell) if !cell.cell().is_blank() => last = cell.cell().spoken(),
-                _ => {}
+        let text = find::text(cell.cell());
+        let unit = text.trim_matches(['[', ']', '(', ')', ' ']);
+        match given.column(headings.get(at)?) {
+            Ok(Column::Datum { fields, unit: None })
+                if (FIELDS[fields[0]].sort.units)().contains(&unit) =>
+            {
+                with[at] = format!("{} [{unit}]", headings[at]);
+                units += 1;
             }
-            last.clone()
-        });
-        words.collect::<Vec<_>>()
-    });
-    // One cell alone is the table's title.
-    let shared = above
-        .is_some_and(|above| above.cells.iter().filter(|cell| !cell.cell().is_blank()).count() > 1);
-    let mut texts: Vec<String> = row.cells.iter().map(text).collect();
-    // Blank cells behind the last heading are no columns.
-    while texts.last().is_some_and(String::is_empty) {
-        texts.pop();
-    }
-    if let (Some(words), true) = (words, shared && texts.len() <= MOST_COLUMNS) {
-        for (own, above) in texts.iter_mut().zip(words) {
-            let both = format!("{above} {own}");
-            if !own.is_empty() && !above.is_empty() && known(own) == 0 && known(&both) > 0 {
-                *own = both;
-            }
+            Ok(Column::Datum { unit: Some(_), .. })
+                if heading::unit_of(&headings[at]) == Some(unit) => {}
+            Ok(_) if matches!(unit, "-" | "–" | "text") => {}
+            _ => return None,
         }
     }
-    texts
+    (units > 0).then_some(with)
 }
 
 /// A quote that is opened and not closed.
@@ -399,32 +484,19 @@ pub(crate) fn open_quote() -> Error {
     )
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn row(number: usize, texts: &[&str]) -> Waiting {
-        let cells = texts.iter().map(|text| Held::Text((*text).into())).collect();
-        Waiting { number, cells, ..Waiting::default() }
+/// The same above or among the headings, where no row alone is spoiled by it.
+fn open_quote_above(table: &str, row: usize) -> Error {
+    ErrorKind::BadTable {
+        name: table.into(),
+        why: format!("has a cell in row {row} that holds what looks like the rows below it"),
+        hint: "look for a quote that is opened and not closed".into(),
     }
+    .into()
+}
 
-    #[test]
-    fn headings_are_found_under_titles_and_joined_with_the_words_above_them() {
-        let rows = [
-            row(1, &["Rack of the tool room"]),
-            row(3, &["", "wheel", "", "fixed flange", ""]),
-            row(4, &["name", "diameter [mm]", "bore [mm]", "diameter [mm]", "land [mm]"]),
-            row(5, &["a", "200", "31.75", "80", "8"]),
-        ];
-        let (at, headings) = find_headings(&rows, Given::default()).expect("headings");
-        assert_eq!(at, 2);
-        let wanted = [
-            "name",
-            "wheel diameter [mm]",
-            "wheel bore [mm]",
-            "fixed flange diameter [mm]",
-            "fixed flange land [mm]",
-        ];
-        assert_eq!(headings, wanted);
-    }
+fn below_others(row: usize) -> Error {
+    bad_row(
+        &format!("stands below other headings, in row {row}"),
+        "put each table on a sheet or in a file of its own",
+    )
 }

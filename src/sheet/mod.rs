@@ -3,6 +3,8 @@
 pub mod batch;
 mod cell;
 pub mod demo;
+mod find;
+mod given;
 pub mod heading;
 pub mod intake;
 mod kept;
@@ -10,10 +12,12 @@ mod layout;
 mod marks;
 pub mod read;
 pub mod report;
+pub mod template;
 
 pub use batch::{Checked, Problem, Row, check_file};
 pub use cell::Cell;
 #[cfg(feature = "python")]
 pub(crate) use cell::Held;
-pub use intake::{Given, Intake};
+pub use given::Given;
+pub use intake::Intake;
 pub use read::Options;

@@ -62,6 +62,8 @@ clauses! {
     USE_BEFORE = "en12413", "EN 12413", "use-before date", Memory;
     /// Statics, geometry and arithmetic on the figures given.
     ARITHMETIC = "arithmetic", "arithmetic on the figures given", "", Computed;
+    /// Stress and bursting speed of a plain wheel by the figures given.
+    BURSTING = "bursting", "theory of rotating discs (Timoshenko and Goodier) on the figures given", "", Computed;
     /// A limit the user asked for.
     ASKED = "asked", "the limit given with the mounting", "", Input;
     /// Thermal expansion from memory: steel 11.5, cast iron 10.5, aluminium 23, brass 19 µm/m/K.

@@ -1,11 +1,12 @@
 //! Reading quantities that people typed, once and strictly.
 
 use super::{
-    Angle, AngularVelocity, Force, Length, Mass, Power, Pressure, TemperatureCoefficient,
-    TemperatureInterval, Torque, Velocity, degree, degree_fahrenheit, degree_per_second, foot,
-    foot_per_minute, inch, kelvin, kilogram, meter, meter_per_second, micrometer, millimeter,
-    millimeter_per_second, newton, newton_meter, pascal, per_kelvin, radian, radian_per_second,
-    revolution_per_minute, revolution_per_second, watt,
+    Angle, AngularVelocity, Energy, Force, Length, Mass, MassDensity, Power, Pressure,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
+    degree, degree_celsius, degree_fahrenheit, degree_per_second, foot, foot_per_minute, inch,
+    joule, kelvin, kilogram, kilogram_per_cubic_meter, meter, meter_per_second, micrometer,
+    millimeter, millimeter_per_second, newton, newton_meter, pascal, per_kelvin, radian,
+    radian_per_second, revolution_per_minute, revolution_per_second, watt,
 };
 use crate::error::{Error, ErrorKind, cut};
 
@@ -35,6 +36,9 @@ pub trait Kind: Copy + 'static {
         let exactly = Self::SPELLINGS.iter().find(|s| s.text == text);
         // "MM" can only be mm; "mPa" must not become MPa.
         exactly.or_else(|| {
+            if !text.contains(char::is_uppercase) {
+                return None;
+            }
             let small = |s: &&Spelling<Self>| !s.text.contains(|c: char| c.is_ascii_uppercase());
             Self::SPELLINGS.iter().filter(small).find(|s| s.text.to_uppercase() == text)
         })
@@ -62,6 +66,7 @@ const POUND: f64 = 0.453_592_37;
 const POUND_FORCE: f64 = POUND * 9.806_65;
 const INCH: f64 = 0.025_4;
 const FOOT: f64 = 0.304_8;
+const ZERO_CELSIUS: f64 = 273.15;
 const PSI: f64 = POUND_FORCE / (INCH * INCH);
 
 kinds! {
@@ -118,9 +123,28 @@ kinds! {
         "lbf in" => |v| Self::new::<newton_meter>(v * POUND_FORCE * INCH),
         "lbf·in" => |v| Self::new::<newton_meter>(v * POUND_FORCE * INCH),
     ];
+    Energy: "energy", "240 J", [
+        "J" => Self::new::<joule>, "kJ" => |v| Self::new::<joule>(v * 1000.0),
+        "ft lbf" => |v| Self::new::<joule>(v * POUND_FORCE * FOOT),
+    ];
+    MassDensity: "density", "2250 kg/m3", [
+        "kg/m3" => Self::new::<kilogram_per_cubic_meter>,
+        "kg/m³" => Self::new::<kilogram_per_cubic_meter>,
+        "kg/m^3" => Self::new::<kilogram_per_cubic_meter>,
+        "g/cm3" => |v| Self::new::<kilogram_per_cubic_meter>(v * 1000.0),
+        "g/cm³" => |v| Self::new::<kilogram_per_cubic_meter>(v * 1000.0),
+        "lb/in3" => |v| Self::new::<kilogram_per_cubic_meter>(v * POUND / (INCH * INCH * INCH)),
+        "lb/ft3" => |v| Self::new::<kilogram_per_cubic_meter>(v * POUND / (FOOT * FOOT * FOOT)),
+    ];
     TemperatureInterval: "temperature difference", "15 K", [
         "K" => Self::new::<kelvin>, "°C" => Self::new::<kelvin>, "degC" => Self::new::<kelvin>,
         "°F" => Self::new::<degree_fahrenheit>, "degF" => Self::new::<degree_fahrenheit>,
+    ];
+    ThermodynamicTemperature: "temperature", "23.5 °C", [
+        "°C" => Self::new::<degree_celsius>, "degC" => Self::new::<degree_celsius>,
+        "°F" => |v| Self::new::<degree_celsius>((v - 32.0) / 1.8),
+        "degF" => |v| Self::new::<degree_celsius>((v - 32.0) / 1.8),
+        "K" => |v| Self::new::<degree_celsius>(v - ZERO_CELSIUS),
     ];
     TemperatureCoefficient: "thermal expansion", "11.5 um/m/K", [
         "um/m/K" => |v| Self::new::<per_kelvin>(v / 1e6),
@@ -232,18 +256,21 @@ fn fraction(text: &str) -> Result<f64, &'static str> {
 /// ```
 pub fn read<K: Kind>(text: &str) -> Result<K, Error> {
     let trimmed = text.trim();
-    let units: Vec<_> = K::SPELLINGS.iter().map(|spelling| spelling.text).collect();
-    let hint = format!(
-        "write a number with a point and a unit, like \"{}\"; units are {}",
-        K::EXAMPLE,
-        units.join(", ")
-    );
+    // Only a refusal needs it.
+    let hint = || {
+        let units: Vec<_> = K::SPELLINGS.iter().map(|spelling| spelling.text).collect();
+        format!(
+            "write a number with a point and a unit, like \"{}\"; units are {}",
+            K::EXAMPLE,
+            units.join(", ")
+        )
+    };
     let refuse = |why| ErrorKind::NotAQuantity {
         argument: "value".into(),
         text: cut(text),
         kind: K::NAME,
         why,
-        hint: hint.clone(),
+        hint: hint(),
     };
     // The longest ending that is a unit and leaves a number: "3000 1/min" is
     // 3000 of 1/min, and "5/16 in" five sixteenths of an inch.
@@ -274,7 +301,7 @@ pub fn read<K: Kind>(text: &str) -> Result<K, Error> {
             argument: "value".into(),
             given: cut(trimmed),
             kind: K::NAME,
-            hint,
+            hint: hint(),
         }
         .into());
     }

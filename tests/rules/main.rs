@@ -21,8 +21,8 @@ use hubwright::mounting::{
 };
 use hubwright::source::Source;
 use hubwright::units::{
-    Angle, AngularVelocity, Date, Length, Velocity, degree, inch, meter_per_second, millimeter,
-    revolution_per_minute,
+    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Velocity, degree, inch,
+    kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, revolution_per_minute,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
 
@@ -40,6 +40,18 @@ fn rpm(turns: f64) -> Datum<AngularVelocity> {
 
 fn rim(speed: f64) -> Datum<Velocity> {
     Velocity::new::<meter_per_second>(speed).into()
+}
+
+fn mpa(stress: f64) -> Datum<Pressure> {
+    Pressure::new::<megapascal>(stress).into()
+}
+
+fn density(density: f64) -> Datum<MassDensity> {
+    MassDensity::new::<kilogram_per_cubic_meter>(density).into()
+}
+
+fn plain(number: f64) -> Datum<Ratio> {
+    Ratio::from(number).into()
 }
 
 fn deg(angle: f64) -> Datum<Angle> {
@@ -70,6 +82,10 @@ fn sound() -> Mounting {
     m.wheel.marked_speed = rpm(3340.0);
     m.wheel.marked_rim_speed = rim(35.0);
     m.wheel.use_before = day("2028-01-01").into();
+    m.wheel.tensile_strength = mpa(20.0);
+    m.wheel.density = density(2250.0);
+    m.wheel.poisson_ratio = plain(0.22);
+    m.wheel.burst_factor = plain(3.0);
     // Above the rows of O-6 for 7 in and for 8 in, between which the wheel lies.
     for flange in [&mut m.fixed_flange, &mut m.loose_flange] {
         flange.kind = FlangeKind::Relieved.into();

@@ -4,10 +4,119 @@ use hubwright::mounting::{Datum, Mounting, Terms, YesNo};
 use hubwright::tables::laws;
 use hubwright::wheel::{Bond, MachineKind, Shape};
 
-use crate::{Table, day, inches, mm, row};
+use crate::{Table, day, density, inches, mm, mpa, row, rpm};
 
 pub fn tables() -> Vec<Table> {
-    vec![hole_large_for_wheel(), cutting_off_too_thick(), wheel_too_old(), bushing()]
+    vec![
+        burst_margin(),
+        hole_large_for_wheel(),
+        cutting_off_too_thick(),
+        wheel_too_old(),
+        bushing(),
+    ]
+}
+
+/// A 200 mm wheel with a hole of 31.75 mm, 2250 kg/m³, ν 0.22, at 3000 rev/min: the hoop stress
+/// at the hole is 1.798545102 MPa by finite elements (case A01 of tests/reference/rotating_wheel.csv).
+fn burst_margin() -> Table {
+    const BURSTS: &str = "by the strength given the wheel bursts below the spindle's greatest speed: strength over stress is {found}";
+    const NEAR: &str =
+        "strength over stress is {found} at the spindle's greatest speed, {demanded} was asked for";
+    const FAR: &str = "strength over stress is {found} at the spindle's greatest speed, {demanded} was asked for; the marked speed stays the limit";
+    const OTHER: &str = "the theory is for flat wheels (type 1)";
+    let theory = laws::BURSTING;
+    let wheel = |m: &mut Mounting, strength: f64| {
+        m.wheel.hole = mm(31.75);
+        m.wheel.nominal_hole = mm(31.75);
+        m.spindle.greatest_speed = rpm(3000.0);
+        m.wheel.tensile_strength = mpa(strength);
+    };
+    Table::of("burst-margin")
+        .row(
+            // 20 MPa over 1.798545102 MPa, and 3000 rev/min times its root.
+            row("strong enough", |m| wheel(m, 20.0))
+                .pass(theory, FAR)
+                .figures(11.120_099_2, 3.0, 8.120_099_2)
+                .saying("computed to burst at 10004 rpm"),
+        )
+        .row(row("just what was asked for", |m| wheel(m, 3.0 * 1.798_545_11)).pass(theory, FAR))
+        .row(
+            row("a shade less than was asked for", |m| wheel(m, 3.0 * 1.798_545_09))
+                .refuse(theory, NEAR)
+                .saying("3 was asked for"),
+        )
+        .row(
+            row("half a factor short", |m| wheel(m, 2.5 * 1.798_545_102))
+                .refuse(theory, NEAR)
+                .saying("strength over stress is 2.5 at"),
+        )
+        .row(
+            row("weaker than its own rotation", |m| wheel(m, 0.9 * 1.798_545_102))
+                .refuse(theory, BURSTS)
+                .saying("stress is 0.9; computed to burst at 2846 rpm"),
+        )
+        .row(
+            row("weaker than its own rotation, whatever is asked for", |m| {
+                wheel(m, 1.0);
+                m.wheel.burst_factor = Datum::NotAsked;
+            })
+            .refuse(theory, BURSTS),
+        )
+        .row(
+            row("weaker than its own rotation, the factor blank", |m| {
+                wheel(m, 1.0);
+                m.wheel.burst_factor = Datum::Unknown;
+            })
+            .refuse(theory, BURSTS),
+        )
+        .row(
+            // A larger hole is stressed more: (1 - ν) a² grows.
+            row("the largest hole counts", |m| {
+                wheel(m, 3.0 * 1.798_545_11);
+                m.wheel.largest_hole = mm(40.0);
+            })
+            .refuse(theory, NEAR),
+        )
+        .row(
+            row("a heavier wheel", |m| {
+                wheel(m, 3.0 * 1.798_545_11);
+                m.wheel.density = density(2251.0);
+            })
+            .refuse(theory, NEAR),
+        )
+        .row(
+            row("a cutting-off wheel is flat too", |m| {
+                wheel(m, 20.0);
+                m.wheel.shape = Shape::Type1CuttingOff.into();
+            })
+            .pass(theory, FAR),
+        )
+        .row(
+            row("a cup", |m| {
+                wheel(m, 1.0);
+                m.wheel.shape = Shape::Type6.into();
+            })
+            .aside(theory, OTHER),
+        )
+        .row(
+            row("too weak, of a shape that is blank", |m| {
+                wheel(m, 1.0);
+                m.wheel.shape = Datum::Unknown;
+            })
+            .unknown("wheel shape"),
+        )
+        .blank("wheel tensile strength", |m| m.wheel.tensile_strength = Datum::Unknown)
+        .blank("wheel burst factor", |m| m.wheel.burst_factor = Datum::Unknown)
+        .blank("wheel density", |m| m.wheel.density = Datum::Unknown)
+        .blank("wheel poisson ratio", |m| m.wheel.poisson_ratio = Datum::Unknown)
+        .blank("wheel shape", |m| m.wheel.shape = Datum::Unknown)
+        .blank("wheel diameter", |m| m.wheel.diameter = Datum::Unknown)
+        .blank("wheel hole", |m| m.wheel.hole = Datum::Unknown)
+        .blank("wheel largest hole", |m| m.wheel.largest_hole = Datum::Unknown)
+        .blank("spindle greatest speed", |m| m.spindle.greatest_speed = Datum::Unknown)
+        .unasked("wheel tensile strength", |m| m.wheel.tensile_strength = Datum::NotAsked)
+        .unasked("wheel burst factor", |m| m.wheel.burst_factor = Datum::NotAsked)
+        .unasked("wheel shape", |m| m.wheel.shape = Datum::NotAsked)
 }
 
 /// 29 CFR 1910.211(b)(1) and (b)(13)(ii): a quarter for cutting off, two thirds

@@ -122,7 +122,7 @@ fn long_headings_and_groups_take_no_time_and_no_room_in_messages() {
     let group = format!("{long},{}\n", vec!["x"; 1000].join(","));
     let contents = group.repeat(10) + &headings() + "slow,2800,2850\n";
     check(&folder.write("groups.csv", contents)).read(1, 0);
-    let contents = format!("wheel diameter [{long}],name\n200,a\n");
+    let contents = format!("wheel diameter [{}],name\n200,a\n", &long[..250]);
     check(&folder.write("unit.csv", contents)).refused("bad-heading", &["no unit of length"]);
     let spaced = format!("wheel{}diameter [mm]", " ".repeat(30_000));
     let contents = format!("{spaced},wheel diameter [mm]\n200,200\n");

@@ -68,24 +68,8 @@ fn a_number_is_a_day_where_its_style_shows_one() {
         );
     }
     for format in [
-        "0",
-        "2",
-        "9",
-        "18",
-        "20",
-        "45",
-        "46",
-        "49",
-        "0.00",
-        "[h]:mm",
-        "h:mm:ss",
-        "0.00E+00",
-        r#"0.0" days""#,
-        r"0\d",
-        "[Red]0",
-        "_d0",
-        "* 0",
-        "General",
+        "0", "2", "9", "18", "20", "45", "46", "49", "0.00", "[h]:mm", "h:mm:ss", "0.00E+00",
+        "[Red]0", "_d0", "* 0", "General",
     ] {
         let package = dated(r#"s="1"><v>36526</v>"#).with(STYLES, styles(&[format]));
         let checked = checked(package.zip());
@@ -139,4 +123,35 @@ fn a_fraction_that_became_a_date_is_told() {
         assert!(text.contains("`wheel thickness [in]`") && text.contains("2016-05-01"), "{text}");
         assert!(text.contains("hint: office programs turn") && text.contains("5/16"), "{text}");
     }
+}
+
+#[test]
+fn letters_that_a_format_shows_behind_a_number_are_its_unit() {
+    // 7 in of wheel around 180 mm of hole can't be; 7 mm around 180 mm can be no more.
+    let headings = row(1, &["name", "wheel diameter [mm]", "wheel hole [mm]"].map(Cell::Text));
+    let table = |format: &str, wheel: &str, hole: &str| {
+        let cells = format!(
+            r#"<row r="2"><c r="B2" s="1"><v>{wheel}</v></c><c r="C2"><v>{hole}</v></c></row>"#
+        );
+        checked(xlsx(&(headings.clone() + &cells)).with(STYLES, styles(&[format])).zip())
+    };
+    for (format, wheel, hole, sound) in [
+        (r#"0.00" in""#, "7", "175", true),
+        (r#"0.00" in""#, "7", "180", false),
+        (r"0.00\ \i\n", "7", "175", true),
+        (r#"0.00"mm""#, "180", "175", true),
+        (r#"0.00"mm";-0.00"in""#, "180", "175", true),
+        // A sign before the number, colours and spaces are none.
+        (r#""Ø "0.0"#, "180", "175", true),
+        (r"\M0", "180", "175", true),
+        ("[Red]0.0_m", "180", "175", true),
+    ] {
+        assert_eq!(
+            table(format, wheel, hole).counts.unreadable,
+            usize::from(!sound),
+            "{format} {wheel} {hole}"
+        );
+    }
+    let days = dated(r#"s="1"><v>36526</v>"#).with(STYLES, styles(&[r#"0" days""#]));
+    assert_eq!(second(&checked(days.zip())), Cell::Text("36526 days"));
 }

@@ -4,8 +4,8 @@ use hubwright::sheet::Cell;
 
 use crate::child::check;
 use crate::make::{
-    BOOK_RELATIONS, Folder, SHEET, STYLES, checked, heading_row, labels, letters, refused,
-    relations, row, sheet, slow, styles, xlsx,
+    BOOK_RELATIONS, Folder, SHEET, STRINGS, STYLES, checked, heading_row, labels, letters, refused,
+    relations, row, sheet, slow, strings, styles, xlsx,
 };
 
 #[test]
@@ -207,12 +207,20 @@ fn cells_merged_down_a_whole_sheet_count_as_cells() {
 fn styles_and_relations_without_end_are_no_harm() {
     let folder = Folder::new();
     let sound = xlsx(&(heading_row() + &slow(2)));
+    // Each style shows a unit of a megabyte.
     let many = format!(
-        "<styleSheet><cellXfs>{}</cellXfs></styleSheet>",
-        r#"<xf numFmtId="14"/>"#.repeat(1_000_000)
+        r#"<styleSheet><numFmts><numFmt numFmtId="200" formatCode="0&quot;{}&quot;"/></numFmts><cellXfs>{}</cellXfs></styleSheet>"#,
+        "x".repeat(1_000_000),
+        r#"<xf numFmtId="200"/>"#.repeat(1_000_000)
     );
     let package = sound.clone().with(STYLES, many);
-    check(&folder.write("styles.xlsx", package.zip())).read(1, 0);
+    check(&folder.write("styles.xlsx", package.zip())).refused("too-large", &["styles", "65536"]);
+    let columns = r#"<col min="1" max="16384" hidden="1"/>"#.repeat(1_000_000);
+    let hidden = sheet(&(heading_row() + &slow(2)))
+        .replace("<sheetData>", &format!("<cols>{columns}</cols><sheetData>"));
+    let told = check(&folder.write("columns.xlsx", xlsx("").with(SHEET, hidden).zip()));
+    told.read(1, 0);
+    assert_eq!(told.notes, ["Hidden columns are read too: A, B, C."]);
     let many: Vec<String> = (0..20_000).map(|at| format!("d{at}")).collect();
     let formats: Vec<&str> = many.iter().map(String::as_str).collect();
     let package = sound.clone().with(STYLES, styles(&formats));
@@ -220,4 +228,30 @@ fn styles_and_relations_without_end_are_no_harm() {
     let related: Vec<_> = formats.iter().map(|id| (*id, "worksheet", "a.xml")).collect();
     let package = sound.with(BOOK_RELATIONS, relations(&related));
     check(&folder.write("relations.xlsx", package.zip())).refused("too-large", &["relations"]);
+}
+
+#[test]
+fn areas_merged_over_one_another_take_no_time() {
+    // No real sheet has such: each of a thousand areas lies over all to its right.
+    let areas: String = (0..1000)
+        .map(|column| format!(r#"<mergeCell ref="{}2:XFD1048576"/>"#, letters(column)))
+        .collect();
+    let blank = "<c/>".repeat(1000);
+    let last = format!("<row>{}<c><v>1</v></c></row>", "<c/>".repeat(1000));
+    let rows = heading_row() + &format!("<row>{blank}<c><v>1</v></c></row>") + &last.repeat(7_000);
+    let part = sheet(&rows)
+        .replace("</sheetData>", &format!("</sheetData><mergeCells>{areas}</mergeCells>"));
+    let folder = Folder::new();
+    let told = check(&folder.write("over.xlsx", xlsx("").with(SHEET, part).zip()));
+    told.refused("too-large", &["cells"]);
+}
+
+#[test]
+fn looking_for_headings_holds_no_more_than_it_needs() {
+    // Sixty rows of eight megabytes before any heading.
+    let row = format!("<row>{}</row>", r#"<c t="s"><v>0</v></c>"#.repeat(1000));
+    let text = strings(&format!("<si><t>{}</t></si>", "a".repeat(8_000)));
+    let folder = Folder::new();
+    let package = xlsx(&row.repeat(60)).with(STRINGS, text);
+    check(&folder.write("long.xlsx", package.zip())).refused("bad-table", &["no heading"]);
 }

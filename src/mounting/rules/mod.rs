@@ -22,9 +22,10 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 24] = [
+pub static RULES: [&Rule; 25] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
+    &wheel::BURST_MARGIN,
     &wheel::HOLE_LARGE_FOR_WHEEL,
     &wheel::CUTTING_OFF_TOO_THICK,
     &wheel::WHEEL_TOO_OLD,
@@ -69,6 +70,8 @@ pub enum Measure {
     Angle,
     /// Date.
     Day,
+    /// Plain factor.
+    Factor,
 }
 
 /// Which side of the demand is room.

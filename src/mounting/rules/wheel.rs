@@ -1,12 +1,81 @@
 //! The wheel itself: hole, thickness, age, bushing.
 
+use std::f64::consts::PI;
+
 use super::rule;
-use crate::mounting::facts::is_blank;
+use crate::mounting::facts::{Facts, is_blank};
 use crate::mounting::sort::FieldType;
 use crate::mounting::words::YesNo;
+use crate::solid::rings::hoop_at_bore;
 use crate::tables::laws;
-use crate::units::Date;
+use crate::units::{Date, figure};
 use crate::wheel::{Bond, MachineKind, Shape, hole};
+
+/// (Bursting speed / the spindle's greatest speed)², rounded down in whole steps of a ratio.
+///
+/// NaN while anything is missing.
+#[inline(always)]
+fn burst_factor(f: &Facts) -> f64 {
+    let hole = f.wheel.hole.greatest_with(f.wheel.largest_hole).0;
+    let (a, b) = (hole / 2e9, f.wheel.diameter.0 / 2e9);
+    let w = f.spindle.greatest_speed.0 / 1e6 * (PI / 30.0);
+    let (nu, rho) = (f.wheel.poisson_ratio.0 / 1e9, f.wheel.density.0 / 1e3);
+    let hoop = hoop_at_bore(a, b, nu, rho, w * w);
+    (f.wheel.tensile_strength.0 / 1e3 / hoop * 1e9).floor()
+}
+
+rule! {
+    /// A wheel is torn by its own rotation, first at the hole. With its tensile
+    /// strength given, the bursting speed follows from the theory of rotating
+    /// discs for flat wheels of one material (type 1): the square of bursting speed over the
+    /// spindle's greatest speed is strength over stress. It is compared with
+    /// the factor asked for, which EN 12413 is recalled to define that way.
+    /// A factor below one is refused whatever was asked for. Fabric,
+    /// recesses, cracks and clamping are not in it, and it never raises the
+    /// speed marked on the wheel.
+    BURST_MARGIN = "burst-margin", essential false;
+    asks "by the tensile strength given, does the wheel burst too near to the spindle's greatest speed?";
+    needs wheel.tensile_strength, wheel.burst_factor, wheel.density, wheel.poisson_ratio, wheel.shape,
+        wheel.diameter, wheel.hole, spindle.greatest_speed;
+    uses wheel.largest_hole;
+    cases {
+        Bursts: Refuse, Factor Least, laws::BURSTING,
+            "by the strength given the wheel bursts below the spindle's greatest speed: strength over stress is {found}";
+        Near: Refuse, Factor Least, laws::BURSTING,
+            "strength over stress is {found} at the spindle's greatest speed, {demanded} was asked for";
+        Far: Pass, Factor Least, laws::BURSTING,
+            "strength over stress is {found} at the spindle's greatest speed, {demanded} was asked for; the marked speed stays the limit";
+        NotFlat: NotChecked, Nothing Least, laws::BURSTING,
+            "the theory is for flat wheels (type 1)";
+    }
+    advice "Never run it. Slow the spindle so that it can't go faster, or fit a stronger wheel; check the strength with its maker.";
+    adds |f, _t| {
+        let burst = f.spindle.greatest_speed.0 / 1e6 * (burst_factor(f) / 1e9).sqrt();
+        (burst > 0.0).then(|| format!("computed to burst at {} rpm", figure(burst, 0)))
+    };
+    judge |f, _t| {
+        let (shape, asked) = (f.wheel.shape, f.wheel.burst_factor.0);
+        let flat = shape.is(Shape::Type1) | shape.is(Shape::Type1CuttingOff);
+        if shape.given() & !flat {
+            return It::NotFlat.bare();
+        }
+        let found = burst_factor(f);
+        // A breach of what is known stands, whatever factor was asked for.
+        if flat & (found < 1e9) {
+            return It::Bursts.with(found, 1e9);
+        }
+        if flat & (found < asked) {
+            return It::Near.with(found, asked);
+        }
+        let hole = f.wheel.hole.greatest_with(f.wheel.largest_hole).0;
+        let (strength, nu) = (f.wheel.tensile_strength.0, f.wheel.poisson_ratio.0);
+        let (d, n, rho) = (f.wheel.diameter.0, f.spindle.greatest_speed.0, f.wheel.density.0);
+        if let Some(missing) = missing([strength, asked, rho, nu, shape.0, d, hole, n]) {
+            return missing;
+        }
+        It::Far.with(found, asked)
+    }
+}
 
 rule! {
     /// A large hole leaves a thin ring to carry the wheel's own weight in

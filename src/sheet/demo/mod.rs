@@ -34,7 +34,7 @@ pub fn write(folder: &Path) -> Result<Vec<PathBuf>, Error> {
         .into_iter()
         .map(|(name, contents)| {
             let path = folder.join(name);
-            write_whole(&path, contents.as_bytes()).map(|()| path)
+            write_whole(&path, |out| out.write_all(contents.as_bytes())).map(|()| path)
         })
         .collect()
 }

@@ -11,9 +11,11 @@ use std::sync::atomic::{AtomicU64, Ordering};
 use super::Source;
 use crate::error::{Error, ErrorKind};
 use crate::sheet::cell::Cell;
+use crate::sheet::find::MOST_TITLES;
+use crate::sheet::given::Given;
 use crate::sheet::heading::Column;
-use crate::sheet::intake::{Given, Intake, empty, more_cells};
-use crate::sheet::layout::{Dialect, Feed, MOST_ROW_BYTES, MOST_TITLES, RowFacts, open_quote};
+use crate::sheet::intake::{Intake, empty, more_cells};
+use crate::sheet::layout::{Dialect, Feed, MOST_ROW_BYTES, RowFacts, open_quote};
 use crate::units::Decimal;
 
 /// How much of a file is looked at to learn its dialect.
@@ -59,6 +61,8 @@ pub(super) fn take(
     // Rows as a spreadsheet program counts them: a line break inside a cell
     // starts no row, and a line feed after a carriage return is seen late.
     let late = usize::from(first_line_ends_in_return(&sample));
+    // Old files part their lines by returns alone, which the reader doesn't count.
+    let returns = !sample.contains(&b'\n');
     let breaks =
         |record: &csv::ByteRecord| record.as_slice().iter().filter(|byte| **byte == b'\n').count();
     let mut inside = 0;
@@ -67,6 +71,7 @@ pub(super) fn take(
         // The first record has no line feed before it.
         let late = if rows == 0 { 0 } else { late };
         let line = (line + late).saturating_sub(inside);
+        let line = if returns { rows as usize + 1 } else { line };
         inside += breaks(&record);
         let end = reader.position().byte();
         let start = record.position().map_or(end, csv::Position::byte);

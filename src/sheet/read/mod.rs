@@ -13,7 +13,8 @@ use std::io::{self, Read, Seek, SeekFrom};
 use std::ops::ControlFlow;
 use std::path::Path;
 
-use super::intake::{EMPTY, Intake, MOST_BYTES, NO_HEADING, some};
+use super::find::SURE;
+use super::intake::{Intake, MOST_BYTES, some};
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::Decimal;
 
@@ -138,27 +139,74 @@ fn no_sheet(name: &str, sheet: &str, sheets: &[&str]) -> Error {
         .into()
 }
 
-/// Whether the table is simply not on this sheet, so that another may hold it.
-fn other_sheet_may_do(error: &Error) -> bool {
-    matches!(error.kind(), ErrorKind::BadTable { why, .. } if why == NO_HEADING || why == EMPTY)
+/// A sheet of a workbook, and what it may hold.
+struct Sheet {
+    name: String,
+    hidden: bool,
+    /// What its headings are worth; `None` where it has no cells to read.
+    score: Option<usize>,
+}
+
+/// The place of the sheet to read: the one asked for, or the one that holds mountings.
+fn choose(name: &str, options: &Options, sheets: &[Sheet]) -> Result<usize, Error> {
+    if let Some(wanted) = &options.sheet {
+        let names: Vec<&str> = sheets.iter().map(|sheet| sheet.name.as_str()).collect();
+        let found = names.iter().position(|sheet| sheet.trim() == wanted.trim());
+        return found.ok_or_else(|| no_sheet(name, wanted, &names));
+    }
+    let places = 0..sheets.len();
+    let racks = |hidden: bool| {
+        let sure = move |at: &usize| {
+            let sheet = &sheets[*at];
+            sheet.hidden == hidden && sheet.score.is_some_and(|score| score >= SURE)
+        };
+        places.clone().filter(sure).collect::<Vec<_>>()
+    };
+    let racks = Some(racks(false)).filter(|racks| !racks.is_empty()).unwrap_or_else(|| racks(true));
+    match racks[..] {
+        [one] => Ok(one),
+        [] => {
+            // One heading alone may be a rack's; of equals the first that is shown.
+            let best = places.rev().max_by_key(|at| (sheets[*at].score, !sheets[*at].hidden));
+            best.ok_or_else(|| not_a_workbook(name, "has no sheet", "save the rack in one"))
+        }
+        _ => {
+            let names: Vec<String> =
+                racks.iter().map(|at| format!("{:?}", cut(&sheets[*at].name))).collect();
+            Err(not_a_workbook(
+                name,
+                &format!("holds mountings on several sheets: {}", some(&names)),
+                "say which one to check: --sheet NAME; check each in turn",
+            ))
+        }
+    }
+}
+
+/// A sheet without cells.
+fn no_cells(name: &str, sheet: &str) -> Error {
+    not_a_workbook(
+        name,
+        &format!("has no cells to read in the sheet {:?}", cut(sheet)),
+        "name a sheet of cells",
+    )
 }
 
 /// Which sheet was read, and which were not.
-fn sheet_notes(sheet: &str, hidden: bool, all: &[&str], broken: &[&str]) -> Vec<String> {
-    let others: Vec<String> = all
-        .iter()
-        .filter(|other| **other != sheet && !broken.contains(other))
-        .map(|other| format!("{:?}", cut(other)))
-        .collect();
+fn sheet_notes(sheets: &[Sheet], read: usize) -> Vec<String> {
+    let name = |sheet: &Sheet| format!("{:?}", cut(&sheet.name));
+    let others = |cells: bool| -> Vec<String> {
+        let others = sheets.iter().enumerate().filter(|(at, _)| *at != read);
+        others.filter(|(_, sheet)| sheet.score.is_some() == cells).map(|(_, s)| name(s)).collect()
+    };
+    let (unread, broken) = (others(true), others(false));
     let mut notes = Vec::new();
-    if hidden {
-        notes.push(format!("The sheet {:?} is hidden.", cut(sheet)));
+    if sheets[read].hidden {
+        notes.push(format!("The sheet {} is hidden.", name(&sheets[read])));
     }
-    if !others.is_empty() {
-        notes.push(format!("The sheet {:?} was read, not: {}.", cut(sheet), some(&others)));
+    if !unread.is_empty() {
+        notes.push(format!("The sheet {} was read, not: {}.", name(&sheets[read]), some(&unread)));
     }
     if !broken.is_empty() {
-        let broken: Vec<String> = broken.iter().map(|name| format!("{:?}", cut(name))).collect();
         notes.push(format!("There are no cells to read in: {}.", some(&broken)));
     }
     notes

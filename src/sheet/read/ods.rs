@@ -12,7 +12,7 @@ use quick_xml::events::{BytesStart, Event};
 use super::package::{MOST_PARTS, Package, Xml, add_reference, attribute};
 use super::strings::{LONGEST_TEXT, shorten};
 use super::xlsx::DIALECT;
-use super::{no_sheet, not_a_workbook};
+use super::{Sheet, choose, no_cells, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind};
 use crate::sheet::cell::{Cell, Held};
 use crate::sheet::intake::{Intake, MOST_COLUMNS};
@@ -21,13 +21,12 @@ use crate::units::Date;
 
 const PART: &str = "content.xml";
 
-/// Reads the sheet asked for, or the first with headings that are known.
+/// Reads the sheet asked for, or the one whose headings are known.
 pub(super) fn take(
     mut package: Package<'_>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
 ) -> Result<Intake, Error> {
-    let name = package.source.name;
-    let options = package.source.options;
+    let (name, options) = (package.source.name, package.source.options);
     if locked(&mut package)? {
         return Err(not_a_workbook(
             name,
@@ -35,27 +34,26 @@ pub(super) fn take(
             "save it without a password",
         ));
     }
-    let sheets = list(&mut package)?;
-    let names: Vec<&str> = sheets.iter().map(|(sheet, _)| sheet.as_str()).collect();
-    let mut only = None;
-    if let Some(wanted) = &options.sheet {
-        let found = names.iter().position(|sheet| sheet.trim() == wanted.trim());
-        only = Some(found.ok_or_else(|| no_sheet(name, wanted, &names))?);
-    }
-    let mut last = None;
-    for hidden_ones in [false, true] {
-        let among = |at: usize| sheets[at].1 == hidden_ones && only.is_none_or(|only| only == at);
-        let wanted: Vec<bool> = (0..sheets.len()).map(among).collect();
-        if !wanted.contains(&true) {
-            continue;
+    let mut sheets = list(&mut package)?;
+    let probing = |_| Some(Feed::new(name, options, DIALECT).probing());
+    let on = &mut |_| ControlFlow::Continue(());
+    go_through(&mut package, &probing, on, &mut |at, feed| {
+        if let Some(sheet) = sheets.get_mut(at) {
+            sheet.score = Some(feed.score());
         }
-        if let Some((at, mut intake)) = search(&mut package, &wanted, &mut last, each)? {
-            let (sheet, hidden) = &sheets[at];
-            intake.notes.splice(0..0, super::sheet_notes(sheet, *hidden, &names, &[]));
-            return Ok(intake);
-        }
-    }
-    Err(last.unwrap_or_else(|| not_a_workbook(name, "has no sheet", "save the rack in one")))
+        ControlFlow::Continue(())
+    })?;
+    let chosen = choose(name, options, &sheets)?;
+    let reading = |at| (at == chosen).then(|| Feed::new(name, options, DIALECT));
+    let mut read = None;
+    go_through(&mut package, &reading, each, &mut |_, feed| {
+        read = Some(feed);
+        ControlFlow::Break(())
+    })?;
+    let Some(feed) = read else { return Err(no_cells(name, &sheets[chosen].name)) };
+    let mut intake = feed.end()?;
+    intake.notes.splice(0..0, sheet_notes(&sheets, chosen));
+    Ok(intake)
 }
 
 /// Whether its parts are encrypted.
@@ -75,8 +73,8 @@ fn locked(package: &mut Package<'_>) -> Result<bool, Error> {
     }
 }
 
-/// The names of the sheets, and whether each is hidden.
-fn list(package: &mut Package<'_>) -> Result<Vec<(String, bool)>, Error> {
+/// The sheets, none of them looked at.
+fn list(package: &mut Package<'_>) -> Result<Vec<Sheet>, Error> {
     let mut xml = package.xml(PART)?;
     let (mut sheets, mut hidden_styles) = (Vec::new(), HashSet::new());
     let (mut depth, mut style) = (0_usize, String::new());
@@ -92,7 +90,8 @@ fn list(package: &mut Package<'_>) -> Result<Vec<(String, bool)>, Error> {
                     if depth == 0 {
                         let hidden = attribute(&tag, "style-name")
                             .is_some_and(|style| hidden_styles.contains(&style));
-                        sheets.push((attribute(&tag, "name").unwrap_or_default(), hidden));
+                        let name = attribute(&tag, "name").unwrap_or_default();
+                        sheets.push(Sheet { name, hidden, score: None });
                     }
                     if sheets.len() > MOST_PARTS {
                         return Err(xml.too_large("more sheets", MOST_PARTS));
@@ -122,14 +121,16 @@ fn times(tag: &BytesStart<'_>, attribute_name: &str) -> usize {
 }
 
 /// The rows of one sheet on their way to its feed.
-struct Sheet<'f> {
+struct Rows<'f> {
     feed: Feed<'f>,
     row: RowSoFar,
     /// How often the row comes.
     repeated: usize,
+    /// Columns that were declared.
+    columns: usize,
 }
 
-impl Sheet<'_> {
+impl Rows<'_> {
     fn start_row(&mut self, tag: &BytesStart<'_>) {
         let number = self.row.number.saturating_add(1);
         self.row = RowSoFar { number, ..RowSoFar::default() };
@@ -138,7 +139,19 @@ impl Sheet<'_> {
         self.row.facts.hidden = visibility.is_some_and(|word| word != "visible");
     }
 
-    fn cell(&mut self, tag: &BytesStart<'_>, cell: Held) -> Result<(), Error> {
+    fn column(&mut self, tag: &BytesStart<'_>) {
+        let end = self.columns.saturating_add(times(tag, "number-columns-repeated"));
+        if attribute(tag, "visibility").is_some_and(|word| word != "visible") {
+            (self.columns..end.min(MOST_COLUMNS)).for_each(|column| self.feed.hide_column(column));
+        }
+        self.columns = end;
+    }
+
+    fn cell(&mut self, tag: &BytesStart<'_>, mut cell: Held) -> Result<(), Error> {
+        if tag.local_name().as_ref() == "covered-table-cell" {
+            // Nobody sees what is under a merged neighbour.
+            cell = Held::Blank;
+        }
         let first = self.row.next_column;
         let again = times(tag, "number-columns-repeated");
         self.row.next_column = first.saturating_add(again);
@@ -149,7 +162,7 @@ impl Sheet<'_> {
         let over = times(tag, "number-rows-spanned");
         if over > 1 && first < MOST_COLUMNS {
             let last_row = self.row.number.saturating_add(over - 1);
-            self.feed.merged(first, last_row, cell.cell());
+            self.feed.merge((self.row.number, first), (last_row, first), cell.cell());
         }
         for column in (first.min(MOST_COLUMNS)..self.row.next_column).take(MOST_COLUMNS + 1) {
             self.row.put(column, cell.clone());
@@ -162,6 +175,9 @@ impl Sheet<'_> {
         let cells: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
         let filled = cells.iter().any(|cell| !cell.is_blank());
         for again in 0..if filled { self.repeated } else { 1 } {
+            if self.feed.has_enough() {
+                break;
+            }
             if again > 0 {
                 row.cells.iter().try_for_each(|cell| self.feed.count(1, cell))?;
             }
@@ -172,50 +188,53 @@ impl Sheet<'_> {
     }
 }
 
-/// The first of the wanted sheets that holds the rack, with its place in the list; else
-/// `last` says why none does. All of them are in one part, which is gone through once.
-fn search(
+/// Goes through the part that holds all sheets, once: each sheet for which there is a
+/// feed is read into it and handed on.
+fn go_through<'f>(
     package: &mut Package<'_>,
-    wanted: &[bool],
-    last: &mut Option<Error>,
+    feed_for: &dyn Fn(usize) -> Option<Feed<'f>>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
-) -> Result<Option<(usize, Intake)>, Error> {
-    let (name, options) = (package.source.name, package.source.options);
+    ended: &mut dyn FnMut(usize, Feed<'f>) -> ControlFlow<()>,
+) -> Result<(), Error> {
+    let name = package.source.name;
     let size = package.size(PART).max(1) as f64;
     let mut xml = package.xml(PART)?;
     let mut buffer = Vec::new();
     let (mut place, mut depth, mut rows) = (0, 0_usize, 0_usize);
-    let mut sheet = None;
+    let mut sheet: Option<Rows<'f>> = None;
     loop {
-        let done = match (xml.next(&mut buffer)?, &mut sheet) {
+        match (xml.next(&mut buffer)?, &mut sheet) {
             (Event::Start(tag), here) => match (tag.local_name().as_ref(), here) {
                 ("table", _) => {
                     depth += 1;
-                    if depth == 1 && wanted.get(place) == Some(&true) {
-                        let feed = Feed::new(name, options, DIALECT);
-                        sheet = Some(Sheet { feed, row: RowSoFar::default(), repeated: 1 });
+                    if depth == 1 {
+                        sheet = feed_for(place).map(|feed| Rows {
+                            feed,
+                            row: RowSoFar::default(),
+                            repeated: 1,
+                            columns: 0,
+                        });
                     }
-                    Ok(())
                 }
-                ("table-row", Some(sheet)) if depth == 1 => {
-                    sheet.start_row(&tag);
-                    Ok(())
-                }
+                ("table-column", Some(sheet)) if depth == 1 => sheet.column(&tag),
+                ("table-row", Some(sheet)) if depth == 1 => sheet.start_row(&tag),
                 ("table-cell" | "covered-table-cell", Some(sheet)) if depth == 1 => {
                     let tag = tag.into_owned();
                     let cell = read_cell(&mut xml, &tag)?;
-                    sheet.cell(&tag, cell)
+                    sheet.cell(&tag, cell)?;
                 }
-                _ => Ok(()),
+                _ => {}
             },
             (Event::End(tag), here) => match (tag.local_name().as_ref(), here) {
                 ("table", _) => {
                     depth = depth.saturating_sub(1);
-                    place += usize::from(depth == 0);
-                    match sheet.take_if(|_| depth == 0).map(|sheet| sheet.feed.end()) {
-                        Some(Ok(intake)) => return Ok(Some((place - 1, intake))),
-                        Some(Err(error)) => Err(error),
-                        None => Ok(()),
+                    if depth == 0 {
+                        if let Some(sheet) = sheet.take()
+                            && ended(place, sheet.feed).is_break()
+                        {
+                            return Ok(());
+                        }
+                        place += 1;
                     }
                 }
                 ("table-row", Some(sheet)) if depth == 1 => {
@@ -225,9 +244,9 @@ fn search(
                     {
                         return Err(ErrorKind::Stopped { rows }.into());
                     }
-                    sheet.end_row()
+                    sheet.end_row()?;
                 }
-                _ => Ok(()),
+                _ => {}
             },
             (Event::Eof, Some(_)) => {
                 return Err(not_a_workbook(
@@ -236,16 +255,8 @@ fn search(
                     "open it in an office program and save it again",
                 ));
             }
-            (Event::Eof, None) => return Ok(None),
-            _ => Ok(()),
-        };
-        match done {
-            // Another sheet may hold the rack.
-            Err(error) if super::other_sheet_may_do(&error) => {
-                last.get_or_insert(error);
-                sheet = None;
-            }
-            done => done?,
+            (Event::Eof, None) => return Ok(()),
+            _ => {}
         }
     }
 }

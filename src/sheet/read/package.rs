@@ -75,7 +75,8 @@ impl<'a> Package<'a> {
                 name: name.into(),
                 what,
                 cap,
-                hint: "save the sheet alone in a new workbook, or raise the cap".into(),
+                hint: "save the sheet alone in a new workbook, or raise the cap (--most-megabytes)"
+                    .into(),
             }
             .into()
         };

@@ -28,7 +28,8 @@ impl Strings {
                 name: name.into(),
                 what: what.into(),
                 cap,
-                hint: "save the sheet alone in a new workbook, or raise the cap".into(),
+                hint: "save the sheet alone in a new workbook, or raise the cap (--most-megabytes)"
+                    .into(),
             }
             .into()
         };

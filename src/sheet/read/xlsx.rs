@@ -3,18 +3,19 @@
 //! A row that makes no sense, such as one with a cell at no place, is spoiled
 //! and no other.
 
-use std::collections::{HashMap, HashSet};
+use std::collections::HashMap;
 use std::ops::ControlFlow;
 
 use quick_xml::events::{BytesStart, Event};
 
 use super::package::{MOST_PARTS, Package, Xml, attribute};
 use super::strings::{Strings, text_until};
-use super::{no_sheet, not_a_workbook};
+use super::{Sheet, choose, no_cells, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind, cut};
 use crate::sheet::cell::{Cell, Held};
-use crate::sheet::intake::Intake;
+use crate::sheet::intake::{Intake, MOST_COLUMNS};
 use crate::sheet::layout::{Dialect, Feed, RowSoFar};
+use crate::sheet::report::workbook::DAY_1970;
 use crate::units::{Date, Decimal};
 
 /// Columns of the widest sheet that an office program can hold: XFD.
@@ -25,6 +26,10 @@ const LONGEST: usize = 1_048_576;
 const MOST_MERGED: usize = 100_000;
 /// Most formats of numbers; an office program allows a few hundred.
 const MOST_FORMATS: usize = 10_000;
+/// Most styles of cells; an office program allows 65,490.
+const MOST_STYLES: usize = 1 << 16;
+/// Most bytes of a unit that a format shows.
+const LONGEST_UNIT: usize = 20;
 
 /// Cells of a workbook have addresses, and its numbers are numbers: marks matter in texts only.
 pub(super) const DIALECT: Dialect =
@@ -43,66 +48,44 @@ struct Listed {
 struct Book {
     sheets: Vec<Listed>,
     strings: Strings,
-    /// For every style of a cell, whether it shows a number as a day.
-    days: Vec<bool>,
+    /// For every style of a cell, how it shows a number.
+    shown: Vec<Shown>,
     /// Whether days count from 1904.
     from_1904: bool,
 }
 
-/// Reads the sheet asked for, or the first with headings that are known.
+/// Reads the sheet asked for, or the one whose headings are known.
 pub(super) fn take(
     mut package: Package<'_>,
     workbook: &str,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
 ) -> Result<Intake, Error> {
-    let name = package.source.name;
+    let (name, options) = (package.source.name, package.source.options);
     let book = Book::read(&mut package, workbook)?;
-    let options = package.source.options;
-    let names: Vec<&str> = book.sheets.iter().map(|sheet| sheet.name.as_str()).collect();
-    let mut order: Vec<&Listed> = match &options.sheet {
-        Some(wanted) => {
-            let found = book.sheets.iter().find(|sheet| sheet.name.trim() == wanted.trim());
-            vec![found.ok_or_else(|| no_sheet(name, wanted, &names))?]
-        }
-        None => book.sheets.iter().collect(),
-    };
-    order.sort_by_key(|sheet| sheet.hidden);
-    let (mut last, mut tried) = (None, HashSet::new());
-    for sheet in order {
-        // Names without end for one part are one sheet.
-        if !tried.insert(&sheet.part) {
-            continue;
-        }
-        let Some(part) = &sheet.part else {
-            last = last.or_else(|| {
-                Some(not_a_workbook(
-                    name,
-                    &format!("has no cells in the sheet {:?}", cut(&sheet.name)),
-                    "name a sheet of cells",
-                ))
-            });
-            continue;
-        };
-        let feed = Feed::new(name, options, DIALECT);
-        match read_sheet(&mut package, part, &book, feed, each) {
-            Ok(mut intake) => {
-                let broken: Vec<&str> = book
-                    .sheets
-                    .iter()
-                    .filter(|other| other.part.is_none())
-                    .map(|other| other.name.as_str())
-                    .collect();
-                intake
-                    .notes
-                    .splice(0..0, super::sheet_notes(&sheet.name, sheet.hidden, &names, &broken));
-                return Ok(intake);
+    let mut sheets = Vec::with_capacity(book.sheets.len());
+    // Names without end for one part are one sheet.
+    let mut scores: HashMap<&str, usize> = HashMap::new();
+    for sheet in &book.sheets {
+        let score = match &sheet.part {
+            Some(part) if !scores.contains_key(part.as_str()) => {
+                let mut feed = Feed::new(name, options, DIALECT).probing();
+                let on = &mut |_| ControlFlow::Continue(());
+                read_sheet(&mut package, part, &book, &mut feed, on)?;
+                scores.insert(part, feed.score());
+                Some(feed.score())
             }
-            // Another sheet may hold the rack.
-            Err(error) if super::other_sheet_may_do(&error) => last = last.or(Some(error)),
-            Err(error) => return Err(error),
-        }
+            Some(_) => Some(0),
+            None => None,
+        };
+        sheets.push(Sheet { name: sheet.name.clone(), hidden: sheet.hidden, score });
     }
-    Err(last.unwrap_or_else(|| not_a_workbook(name, "has no sheet", "save the rack in one")))
+    let at = choose(name, options, &sheets)?;
+    let Some(part) = &book.sheets[at].part else { return Err(no_cells(name, &sheets[at].name)) };
+    let mut feed = Feed::new(name, options, DIALECT);
+    read_sheet(&mut package, part, &book, &mut feed, each)?;
+    let mut intake = feed.end()?;
+    intake.notes.splice(0..0, sheet_notes(&sheets, at));
+    Ok(intake)
 }
 
 impl Book {
@@ -144,16 +127,25 @@ impl Book {
             book.strings = Strings::read(package, &part)?;
         }
         if let Some(part) = part("/styles").filter(|part| package.has(part)) {
-            book.days = read_styles(package, &part)?;
+            book.shown = read_styles(package, &part)?;
         }
         Ok(book)
     }
 }
 
-/// For every style of a cell, whether it shows a number as a day.
-fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<bool>, Error> {
+/// How a style shows a number.
+#[derive(Clone, Debug, Default)]
+struct Shown {
+    /// As a day.
+    day: bool,
+    /// With letters behind it, such as a unit.
+    unit: Option<String>,
+}
+
+/// For every style of a cell, how it shows a number.
+fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<Shown>, Error> {
     let mut xml = package.xml(part)?;
-    let (mut formats, mut days) = (HashMap::new(), Vec::new());
+    let (mut formats, mut styles) = (HashMap::new(), Vec::new());
     let mut inside = false;
     let mut buffer = Vec::new();
     loop {
@@ -163,7 +155,9 @@ fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<bool>, Error
                     if let (Some(id), Some(code)) =
                         (attribute(&tag, "numFmtId"), attribute(&tag, "formatCode"))
                     {
-                        formats.insert(id, shows_days(&code));
+                        let day = shows_days(&code);
+                        let unit = shows_unit(&code).filter(|_| !day);
+                        formats.insert(id, Shown { day, unit });
                     }
                     if formats.len() > MOST_FORMATS {
                         return Err(xml.too_large("more formats of numbers", MOST_FORMATS));
@@ -175,12 +169,16 @@ fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<bool>, Error
                     // The built-in formats of days (ECMA-376, part 1, 18.8.30).
                     let built_in =
                         matches!(id.parse(), Ok(14..=17 | 22 | 27..=31 | 36 | 50..=54 | 57 | 58));
-                    days.push(formats.get(&id).copied().unwrap_or(built_in));
+                    let built_in = Shown { day: built_in, unit: None };
+                    styles.push(formats.get(&id).cloned().unwrap_or(built_in));
+                    if styles.len() > MOST_STYLES {
+                        return Err(xml.too_large("more styles of cells", MOST_STYLES));
+                    }
                 }
                 _ => {}
             },
             Event::End(tag) if tag.local_name().as_ref() == "cellXfs" => inside = false,
-            Event::Eof => return Ok(days),
+            Event::Eof => return Ok(styles),
             _ => {}
         }
     }
@@ -207,21 +205,35 @@ fn shows_days(code: &str) -> bool {
     false
 }
 
+/// The letters that a format puts behind a number: the unit of `0.00" in"` or `0.00\ \m\m`,
+/// and not the sign before it in `"Ø "0.0`.
+fn shows_unit(code: &str) -> Option<String> {
+    let (mut number, mut quoted, mut unit) = (false, false, String::new());
+    let mut characters = code.chars();
+    while let Some(character) = characters.next() {
+        match character {
+            '"' => quoted = !quoted,
+            // What follows is for numbers below zero.
+            ';' if !quoted => break,
+            '0' | '#' | '?' if !quoted => number = true,
+            '\\' if !quoted => unit.extend(characters.next().filter(|_| number)),
+            _ if quoted && number => unit.push(character),
+            _ => {}
+        }
+    }
+    let unit = unit.trim();
+    (unit.chars().any(char::is_alphabetic) && unit.len() <= LONGEST_UNIT).then(|| unit.to_owned())
+}
+
 fn is_true(attribute: Option<String>) -> bool {
     matches!(attribute.as_deref(), Some("1" | "true" | "on"))
 }
 
-/// Rows and columns (from 1 and 0) of an area that is merged downwards.
-struct Merged {
-    column: usize,
-    last_row: usize,
-}
-
-/// The areas that are merged downwards, by the place of their first cell.
+/// The last row (from 1) and column (from 0) of every merged area, by its first.
 fn read_merged(
     package: &mut Package<'_>,
     part: &str,
-) -> Result<HashMap<(usize, usize), Merged>, Error> {
+) -> Result<HashMap<(usize, usize), (usize, usize)>, Error> {
     let mut merged = HashMap::new();
     let mut xml = package.xml(part)?;
     let mut buffer = Vec::new();
@@ -232,11 +244,7 @@ fn read_merged(
                 let corners = area.split_once(':').and_then(|(first, last)| {
                     Some((place(first.as_bytes())?, place(last.as_bytes())?))
                 });
-                if let Some(((row, column), (last_row, _))) = corners
-                    && last_row > row
-                {
-                    merged.insert((row, column), Merged { column, last_row });
-                }
+                merged.extend(corners);
                 if merged.len() > MOST_MERGED {
                     return Err(xml.too_large("more merged cells", MOST_MERGED));
                 }
@@ -269,21 +277,29 @@ fn read_sheet(
     package: &mut Package<'_>,
     part: &str,
     book: &Book,
-    mut feed: Feed<'_>,
+    feed: &mut Feed<'_>,
     each: &mut dyn FnMut(f64) -> ControlFlow<()>,
-) -> Result<Intake, Error> {
+) -> Result<(), Error> {
     let name = package.source.name;
     let merged = if package.merges(part) { read_merged(package, part)? } else { HashMap::new() };
     let size = package.size(part).max(1) as f64;
     let mut xml = package.xml(part)?;
     let (mut buffer, mut inner) = (Vec::new(), Vec::new());
     let (mut row, mut rows, mut inside) = (RowSoFar::default(), 0, false);
-    // The number of the last row that had a sound one.
-    let mut before = 0;
+    // The number of the last row that had a sound one, and columns looked at for hidden ones.
+    let (mut before, mut hidden) = (0, 0);
     loop {
         match xml.next(&mut buffer)? {
             Event::Start(tag) => match tag.local_name().as_ref() {
                 "sheetData" => inside = true,
+                "col" if is_true(attribute(&tag, "hidden")) => {
+                    let bound = |name| attribute(&tag, name)?.parse::<usize>().ok()?.checked_sub(1);
+                    let (first, last) = (bound("min").unwrap_or(0), bound("max").unwrap_or(0));
+                    // They come in order; what comes again hides nothing more.
+                    let fresh = first.max(hidden)..(last + 1).min(MOST_COLUMNS);
+                    hidden = hidden.max(fresh.end);
+                    fresh.for_each(|column| feed.hide_column(column));
+                }
                 "row" if inside => {
                     let number = attribute(&tag, "r").map(|r| r.parse::<usize>());
                     row = RowSoFar { number: before + 1, ..RowSoFar::default() };
@@ -311,19 +327,22 @@ fn read_sheet(
                     let borrowed: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
                     if !merged.is_empty() {
                         for (column, cell) in borrowed.iter().enumerate() {
-                            if let Some(area) = merged.get(&(row.number, column)) {
-                                feed.merged(area.column, area.last_row, *cell);
+                            if let Some(last) = merged.get(&(row.number, column)) {
+                                feed.merge((row.number, column), *last, *cell);
                             }
                         }
                     }
                     feed.row(row.number, &borrowed, std::mem::take(&mut row.facts))?;
+                    if feed.has_enough() {
+                        return Ok(());
+                    }
                     rows += 1;
                     if rows % 1024 == 0 && each((xml.position() as f64 / size).min(1.0)).is_break()
                     {
                         return Err(ErrorKind::Stopped { rows }.into());
                     }
                 }
-                "sheetData" => return feed.end(),
+                "sheetData" => return Ok(()),
                 _ => {}
             },
             Event::Eof if inside => {
@@ -333,7 +352,7 @@ fn read_sheet(
                     "open it in an office program and save it again",
                 ));
             }
-            Event::Eof => return feed.end(),
+            Event::Eof => return Ok(()),
             _ => {}
         }
     }
@@ -420,17 +439,21 @@ impl Book {
 
     /// A number, or the day that its style shows it as.
     fn number(&self, number: f64, style: Option<usize>) -> Held {
-        let shown_as_day = style.and_then(|style| self.days.get(style)).copied().unwrap_or(false);
-        if !shown_as_day || !(0.0..3e6).contains(&number) {
+        let shown = style.and_then(|style| self.shown.get(style)).cloned().unwrap_or_default();
+        if let Some(unit) = shown.unit {
+            // What everybody sees has a unit of its own.
+            return Held::Text(format!("{number} {unit}").into());
+        }
+        if !shown.day || !(0.0..3e6).contains(&number) {
             return Held::Number(number);
         }
-        // 1970-01-01 is day 25,569 where days count from 1900, and 24,107 from 1904.
+        // 1970-01-01 is day 24,107 where days count from 1904.
         // The first has a day too many, 29 February 1900, which never was.
         let serial = number.floor() as i64;
         Held::Day(match (self.from_1904, serial) {
             (true, _) => serial - 24_107,
-            (false, ..60) => serial - 25_568,
-            (false, _) => serial - 25_569,
+            (false, ..60) => serial - DAY_1970 + 1,
+            (false, _) => serial - DAY_1970,
         })
     }
 }

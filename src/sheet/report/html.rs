@@ -3,22 +3,24 @@
 use askama::Template;
 
 use super::super::batch::{Checked, Row};
-use super::{MOST_LISTED, counted, summary, unread};
+use super::{MOST_LISTED, counted, made_by, reading_notes, summary};
+use crate::draw::{margin_bar, section, svg};
 use crate::error::{Error, ErrorKind};
-use crate::mounting::{Finding, Outcome, Verdict, cautions};
+use crate::mounting::{Facts, Finding, Outcome, Verdict, cautions};
+use crate::units::Shop;
 
 /// The page. Every text goes through the template's escaping.
 #[derive(Template)]
 #[template(path = "report.html", config = ".askama.toml")]
 struct Page<'a> {
     name: &'a str,
-    version: &'static str,
+    made_by: String,
     today: Option<String>,
     counted: String,
     mountings: usize,
     rows: Vec<Line>,
     more: usize,
-    unread: Vec<String>,
+    notes: Vec<String>,
     terms: Vec<String>,
     before: &'static [&'static str],
     first: &'static str,
@@ -54,6 +56,10 @@ struct Line {
     findings: Vec<Said>,
     passed: Vec<Said>,
     not_checked: Vec<Said>,
+    /// Its section as SVG; empty when it can't be drawn or need not be.
+    section: String,
+    /// What the section lacks, or why there is none.
+    undrawn: String,
 }
 
 /// A finding on the page.
@@ -64,6 +70,8 @@ struct Said {
     says: String,
     source: String,
     advice: &'static str,
+    /// The margin as SVG; empty when it has none.
+    bar: String,
 }
 
 fn class(outcome: Option<Outcome>) -> &'static str {
@@ -85,6 +93,7 @@ impl Said {
             says: finding.says.clone(),
             source: finding.source.map(|source| source.to_string()).unwrap_or_default(),
             advice: finding.advice,
+            bar: margin_bar(finding).map(|bar| svg(&bar)).unwrap_or_default(),
         }
     }
 }
@@ -102,6 +111,8 @@ impl Line {
             findings: Vec::new(),
             passed: Vec::new(),
             not_checked: Vec::new(),
+            section: String::new(),
+            undrawn: String::new(),
         };
         match row.verdict {
             Ok(verdict) => Self {
@@ -125,26 +136,54 @@ impl Line {
     }
 }
 
+impl Line {
+    /// With the mounting's section, as far as the data allow.
+    fn drawn(mut self, facts: Option<Facts>, shop: Shop) -> Self {
+        match facts.map(|facts| section(&self.name, &facts, shop)) {
+            Some(Ok(drawn)) => {
+                self.section = svg(&drawn.scene);
+                if !drawn.left_out.is_empty() {
+                    self.undrawn = format!("Not given: {}.", drawn.left_out.join(", "));
+                }
+            }
+            Some(Err(why)) => self.undrawn = format!("No section: {why}."),
+            None => {}
+        }
+        self
+    }
+}
+
+/// Most mountings of which each is drawn; of more, those that are OK are not.
+const MOST_DRAWN: usize = 100;
+
 /// The verdicts of a rack as one HTML file without scripts or links to other files.
 ///
-/// At most 1,000 mountings are listed, worst first; the page says how many are not.
+/// At most 1,000 mountings are listed, worst first; the page says how many are
+/// not. Of a rack of more than 100, those that are OK are not drawn.
 ///
 /// # Errors
 ///
 /// [`ErrorKind::File`] when the page can't be put together.
 pub fn html(checked: &Checked) -> Result<String, Error> {
     let order = checked.worst_first();
-    let rows: Vec<Line> =
-        order.iter().take(MOST_LISTED).filter_map(|row| checked.row(*row)).map(Line::of).collect();
+    let line = |row: &usize| {
+        let mut line = Line::of(checked.row(*row)?);
+        if checked.len() > MOST_DRAWN && line.class == "pass" {
+            line.passed.iter_mut().for_each(|said| said.bar.clear());
+            return Some(line);
+        }
+        Some(line.drawn(checked.facts(*row), checked.terms.shop))
+    };
+    let rows: Vec<Line> = order.iter().take(MOST_LISTED).filter_map(line).collect();
     let page = Page {
         name: &checked.name,
-        version: env!("CARGO_PKG_VERSION"),
+        made_by: made_by(),
         today: checked.terms.today.map(|today| today.to_string()),
         counted: counted(checked),
         mountings: checked.len(),
         more: checked.len() - rows.len(),
         rows,
-        unread: unread(checked),
+        notes: reading_notes(checked),
         terms: cautions::terms_lines(&checked.terms),
         before: cautions::BEFORE_YOU_START,
         first: cautions::FIRST,

@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use super::super::batch::{Checked, Row};
-use super::{MOST_LISTED, summary, unread};
+use super::{MOST_LISTED, made_by, reading_notes, summary};
 use crate::mounting::{Outcome, Verdict, cautions};
 
 /// Width of a line.
@@ -22,10 +22,7 @@ fn lay_out(checked: &Checked, out: &mut String) -> std::fmt::Result {
     let rows = checked.len();
     writeln!(out, "{}", summary(checked))?;
     // What was not looked at is said before anything that was.
-    let left = unread(checked);
-    if !left.is_empty() {
-        wrapped(out, "Columns not read: ", &left.join(", "))?;
-    }
+    reading_notes(checked).iter().try_for_each(|line| wrapped(out, "", line))?;
     if let Some(line) = cautions::left_out_line(&checked.terms) {
         wrapped(out, "", &line)?;
     }
@@ -64,6 +61,7 @@ fn lay_out(checked: &Checked, out: &mut String) -> std::fmt::Result {
         }
     }
     writeln!(out)?;
+    wrapped(out, "", &made_by())?;
     cautions::terms_lines(&checked.terms).iter().try_for_each(|line| wrapped(out, "", line))?;
     writeln!(out, "\nBefore you start it:")?;
     cautions::BEFORE_YOU_START.iter().try_for_each(|line| wrapped(out, "  - ", line))?;
