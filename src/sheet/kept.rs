@@ -3,6 +3,7 @@
 use indexmap::{Equivalent, IndexSet};
 
 use super::cell::Cell;
+use crate::error::Error;
 
 /// A value that cells share: racks repeat themselves, and each value is kept once.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -41,10 +42,10 @@ pub(crate) struct Kept {
     bytes: u64,
 }
 
-/// Bytes that keeping a value takes besides its text, about.
-const VALUE_BYTES: u64 = 64;
-/// Bytes that the error of a row takes, about.
-const ERROR_BYTES: u64 = 400;
+/// Bytes that keeping a value takes besides its text, about, while the set of them grows.
+const VALUE_BYTES: u64 = 128;
+/// Bytes that the problem of a row takes besides what it says, about.
+const PROBLEM_BYTES: u64 = 350;
 
 impl Kept {
     pub(crate) fn new(headings: Vec<String>) -> Self {
@@ -72,9 +73,9 @@ impl Kept {
         &self.codes[row..]
     }
 
-    /// Counts what a row with a problem takes besides.
-    pub(crate) fn weigh(&mut self, problem: bool) {
-        self.bytes += if problem { ERROR_BYTES } else { 0 };
+    /// Counts what a row that can't be read takes besides its cells.
+    pub(crate) fn weigh(&mut self, problem: &Error) {
+        self.bytes += PROBLEM_BYTES + problem.to_string().len() as u64;
     }
 
     /// Takes the last row back; its values stay.

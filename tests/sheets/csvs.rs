@@ -17,10 +17,10 @@ fn two_million_rows_end_at_the_cap() {
 #[test]
 fn rows_that_nobody_can_read_count_with_what_keeping_their_errors_takes() {
     let folder = Folder::new();
-    let row = "slow,x,2850\n";
-    let some = headings() + &row.repeat(300_000);
-    check(&folder.write("some.csv", some)).read(300_000, 300_000);
-    let all = headings() + &row.repeat(1_000_000);
+    // What is said of a word that is not known lists those that are.
+    let words = "name,wheel shape\n".to_owned() + &"a,x\n".repeat(100_000);
+    check(&folder.write("words.csv", words)).read(100_000, 100_000);
+    let all = headings() + &"slow,x,2850\n".repeat(1_000_000);
     check(&folder.write("all.csv", all)).refused("too-large", &["bytes to keep"]);
 }
 
@@ -110,7 +110,22 @@ fn a_byte_of_zero_is_told_where_it_stands() {
     assert!(error.to_string().contains("neither a text file"), "{error}");
     // Further down than the dialect is learnt from.
     let rows = "slow,2800,2850\n".repeat(30_000);
-    let checked = checked(headings() + &rows + "slow,28\00,2850\nslow,2800,2850\n");
+    let checked = checked(headings() + &rows + "slow,28\x000,2850\nslow,2800,2850\n");
     assert_eq!((checked.len(), checked.counts.unreadable), (30_002, 1));
     assert_eq!(checked.problems()[0].number, 30_002);
+}
+
+#[test]
+fn long_headings_and_groups_take_no_time_and_no_room_in_messages() {
+    let folder = Folder::new();
+    let long = "x".repeat(32_000);
+    let group = format!("{long},{}\n", vec!["x"; 1000].join(","));
+    let contents = group.repeat(10) + &headings() + "slow,2800,2850\n";
+    check(&folder.write("groups.csv", contents)).read(1, 0);
+    let contents = format!("wheel diameter [{long}],name\n200,a\n");
+    check(&folder.write("unit.csv", contents)).refused("bad-heading", &["no unit of length"]);
+    let spaced = format!("wheel{}diameter [mm]", " ".repeat(30_000));
+    let contents = format!("{spaced},wheel diameter [mm]\n200,200\n");
+    let told = check(&folder.write("twice.csv", contents));
+    assert!(told.error.is_some_and(|(code, _)| code == "bad-heading"));
 }

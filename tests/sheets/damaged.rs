@@ -4,8 +4,8 @@ use hubwright::sheet::Cell;
 
 use crate::child::check_all;
 use crate::make::{
-    Folder, HEADINGS, Parts, STRINGS, checked, heading_row, ods, ods_headings, ods_row, refused,
-    relations, row, slow, strings, xlsx,
+    Folder, HEADINGS, Parts, STRINGS, heading_row, ods, ods_headings, ods_row, refused, relations,
+    row, slow, strings, xlsx,
 };
 
 /// Rows of which every one counts: the last is too fast.
@@ -105,10 +105,21 @@ fn a_bit_turned_in_a_part_never_ends_in_a_panic() {
 #[test]
 fn what_a_file_is_called_says_nothing() {
     let csv = HEADINGS.join(";") + "\na;2800;2850\nb;2800;2850\nfast;3400;2850\n";
-    // `rack` is what all of them are called.
-    for contents in [csv.into_bytes(), sound().zip(), sound_ods().zip()] {
-        let checked = checked(contents);
-        assert_eq!((checked.len(), checked.counts.refused), (3, 1));
+    let folder = Folder::new();
+    for (name, contents) in [
+        ("csv.xlsx", csv.as_bytes()),
+        ("csv.ods", csv.as_bytes()),
+        ("xlsx.csv", &sound().zip()),
+        ("xlsx.xls", &sound().zip()),
+        ("ods.xlsx", &sound_ods().zip()),
+        ("ods", &sound_ods().zip()),
+    ] {
+        folder.write(name, contents);
+    }
+    let all = check_all(folder.path());
+    assert_eq!(all.len(), 6);
+    for told in all {
+        told.read(3, 0);
     }
 }
 
@@ -118,6 +129,9 @@ fn what_is_no_table_is_told_what_it_is_taken_for() {
         .with("_rels/.rels", relations(&[("rId1", "officeDocument", "word/document.xml")]))
         .with("word/document.xml", "<document><body><p>wheel diameter</p></body></document>");
     let slides = Parts::default().with("mimetype", "x").with("content.xml", "<presentation/>");
+    let binary = Parts::default()
+        .with("_rels/.rels", relations(&[("rId1", "officeDocument", "xl/workbook.bin")]))
+        .with("xl/workbook.bin", vec![0x83, 1, 0]);
     let png = b"\x89PNG\r\n\x1a\n\0\0\0\rIHDR\0\0\0\x01\0\0\0\x01\x08\x06\0\0\0";
     for (what, contents, holds) in [
         ("an old workbook", b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1\0\0\0\0".to_vec(), ".xls)"),
@@ -127,6 +141,7 @@ fn what_is_no_table_is_told_what_it_is_taken_for() {
         ("XML", b"<?xml version=\"1.0\"?><Workbook/>".to_vec(), "XML"),
         ("a document", document.zip(), "no sheet"),
         ("slides", slides.zip(), "no sheet"),
+        ("a binary workbook", binary.zip(), ".xlsb"),
         ("a package of pictures", Parts::default().with("a.png", png).zip(), "no workbook"),
         ("an empty package", Parts::default().zip(), "no workbook"),
         ("the first bytes of one", b"PK\x03\x04".to_vec(), "damaged"),

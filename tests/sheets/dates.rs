@@ -68,24 +68,8 @@ fn a_number_is_a_day_where_its_style_shows_one() {
         );
     }
     for format in [
-        "0",
-        "2",
-        "9",
-        "18",
-        "20",
-        "45",
-        "46",
-        "49",
-        "0.00",
-        "[h]:mm",
-        "h:mm:ss",
-        "0.00E+00",
-        r#"0.0" days""#,
-        r"0\d",
-        "[Red]0",
-        "_d0",
-        "* 0",
-        "General",
+        "0", "2", "9", "18", "20", "45", "46", "49", "0.00", "[h]:mm", "h:mm:ss", "0.00E+00",
+        r"0\d", "[Red]0", "_d0", "* 0", "General",
     ] {
         let package = dated(r#"s="1"><v>36526</v>"#).with(STYLES, styles(&[format]));
         let checked = checked(package.zip());
@@ -97,6 +81,10 @@ fn a_number_is_a_day_where_its_style_shows_one() {
         );
         assert!(checked.problems()[0].error.to_string().contains("hint: "));
     }
+    // Letters that everybody sees behind a number are part of what is said.
+    let package = dated(r#"s="1"><v>36526</v>"#).with(STYLES, styles(&[r#"0.0" days""#]));
+    let checked = checked(package.zip());
+    assert_eq!((second(&checked), checked.counts.unreadable), (Cell::Text("36526 days"), 1));
 }
 
 #[test]

@@ -4,7 +4,8 @@ use hubwright::sheet::Cell;
 
 use crate::child::check;
 use crate::make::{
-    Folder, SHEET, STYLES, checked, heading_row, labels, letters, refused, row, sheet, slow, xlsx,
+    BOOK_RELATIONS, Folder, SHEET, STYLES, checked, heading_row, labels, letters, refused,
+    relations, row, sheet, slow, styles, xlsx,
 };
 
 #[test]
@@ -43,12 +44,12 @@ fn nine_million_filled_cells_end_at_the_cap() {
 
 #[test]
 fn cells_that_all_differ_count_with_what_keeping_them_takes() {
-    // Seven million numbers, no two alike, under headings of which one is known.
+    // Three million numbers, no two alike, under headings of which one is known.
     let headings: Vec<String> = (0..1000).map(|at| format!("q{at}")).collect();
     let mut first: Vec<Cell<'_>> = headings.iter().map(|heading| Cell::Text(heading)).collect();
     first[0] = Cell::Text("wheel diameter [mm]");
     let mut rows = row(1, &first);
-    for at in 0..7_000 {
+    for at in 0..3_000 {
         rows.push_str("<row>");
         for column in 0..1000 {
             rows.push_str(&format!("<c><v>{}</v></c>", at * 1000 + column));
@@ -203,12 +204,20 @@ fn cells_merged_down_a_whole_sheet_count_as_cells() {
 }
 
 #[test]
-fn styles_without_end_are_no_harm() {
+fn styles_and_relations_without_end_are_no_harm() {
     let folder = Folder::new();
+    let sound = xlsx(&(heading_row() + &slow(2)));
     let many = format!(
         "<styleSheet><cellXfs>{}</cellXfs></styleSheet>",
         r#"<xf numFmtId="14"/>"#.repeat(1_000_000)
     );
-    let package = xlsx(&(heading_row() + &slow(2))).with(STYLES, many);
+    let package = sound.clone().with(STYLES, many);
     check(&folder.write("styles.xlsx", package.zip())).read(1, 0);
+    let many: Vec<String> = (0..20_000).map(|at| format!("d{at}")).collect();
+    let formats: Vec<&str> = many.iter().map(String::as_str).collect();
+    let package = sound.clone().with(STYLES, styles(&formats));
+    check(&folder.write("formats.xlsx", package.zip())).refused("too-large", &["formats"]);
+    let related: Vec<_> = formats.iter().map(|id| (*id, "worksheet", "a.xml")).collect();
+    let package = sound.with(BOOK_RELATIONS, relations(&related));
+    check(&folder.write("relations.xlsx", package.zip())).refused("too-large", &["relations"]);
 }

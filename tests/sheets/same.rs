@@ -6,7 +6,7 @@ use hubwright::units::Date;
 use proptest::prelude::*;
 use proptest::test_runner::FileFailurePersistence;
 
-use crate::make::{checked, ods, ods_row, row, xlsx};
+use crate::make::{checked, labels, ods, ods_row, row, xlsx};
 
 /// Failures are kept beside the tests; the default would make a folder at the top level.
 fn config() -> ProptestConfig {
@@ -98,18 +98,10 @@ fn table() -> impl Strategy<Value = (Vec<usize>, Vec<Vec<Value>>)> {
     )
 }
 
-type Told = (Vec<(usize, String)>, Vec<Option<Outcome>>, Vec<(usize, String)>);
-
-fn told(checked: &Checked) -> Told {
-    let problems = checked
-        .problems()
-        .into_iter()
-        .map(|problem| (problem.number, problem.error.code().to_owned()));
-    (
-        crate::make::labels(checked),
-        (0..checked.len()).map(|row| checked.worst(row)).collect(),
-        problems.collect(),
-    )
+/// Labels and outcomes of all rows; none is the outcome of one that can't be read.
+fn told(checked: &Checked) -> Vec<((usize, String), Option<Outcome>)> {
+    let worst = (0..checked.len()).map(|row| checked.worst(row));
+    labels(checked).into_iter().zip(worst).collect()
 }
 
 proptest! {

@@ -5,8 +5,7 @@ use rust_xlsxwriter::{Format, Formula, Workbook};
 
 use crate::make::{
     BOOK, BOOK_RELATIONS, HEADINGS, SHEET, STRINGS, STYLES, book, check_with, checked, heading_row,
-    labels, ods_headings, ods_of, ods_slow, refused, relations, row, rows, sheet, slow, strings,
-    xlsx,
+    labels, ods_headings, ods_of, ods_slow, refused, relations, row, sheet, slow, strings, xlsx,
 };
 use crate::make::{Parts, ods_row};
 
@@ -49,7 +48,7 @@ fn table(name: &str, style: &str, count: usize) -> String {
 }
 
 #[test]
-fn the_first_sheet_with_known_headings_is_read_and_the_others_are_told() {
+fn the_sheet_with_known_headings_is_read_and_the_others_are_told() {
     let sheets = [
         ("Empty", "", String::new()),
         ("Machines", "", notes_of_machines()),
@@ -61,15 +60,18 @@ fn the_first_sheet_with_known_headings_is_read_and_the_others_are_told() {
     let sheets = sheets.map(|(name, more, rows)| {
         (if name.contains('&') { "Rack &amp; more" } else { name }, more, rows)
     });
-    let all = checked(workbook(&sheets).zip());
+    // Of two racks neither may pass for all there is.
+    let two = refused(workbook(&sheets).zip());
+    assert!(two.to_string().contains(r#"several sheets: "Rack & more", "Second rack""#), "{two}");
+    let all = checked(workbook(&sheets[..5]).zip());
     assert_eq!(all.len(), 1);
     assert_eq!(
         all.notes,
         [
-            r#"The sheet "Rack & more" was read, not: "Empty", "Machines", "Old rack", "Older rack", "Second rack"."#
+            r#"The sheet "Rack & more" was read, not: "Empty", "Machines", "Old rack", "Older rack"."#
         ]
     );
-    let hidden = checked(workbook(&sheets[..4]).zip());
+    let hidden = checked(workbook(&sheets[..3]).zip());
     assert_eq!(hidden.len(), 3);
     assert_eq!(hidden.notes[0], r#"The sheet "Old rack" is hidden."#);
     let none = refused(workbook(&sheets[..2]).zip());
@@ -85,12 +87,11 @@ fn the_first_sheet_with_known_headings_is_read_and_the_others_are_told() {
         table("Rack", "ta1", 1),
         table("Second rack", "ta1", 2),
     ];
-    let all = checked(ods_of(&tables.concat()).zip());
+    let two = refused(ods_of(&tables.concat()).zip());
+    assert!(two.to_string().contains(r#"several sheets: "Rack", "Second rack""#), "{two}");
+    let all = checked(ods_of(&tables[..4].concat()).zip());
     assert_eq!(all.len(), 1);
-    assert_eq!(
-        all.notes,
-        [r#"The sheet "Rack" was read, not: "Empty", "Machines", "Old rack", "Second rack"."#]
-    );
+    assert_eq!(all.notes, [r#"The sheet "Rack" was read, not: "Empty", "Machines", "Old rack"."#]);
     let hidden = checked(ods_of(&tables[..3].concat()).zip());
     assert_eq!((hidden.len(), hidden.notes[0].as_str()), (3, r#"The sheet "Old rack" is hidden."#));
 }
@@ -276,7 +277,11 @@ fn a_workbook_by_another_hand_is_read_whole() {
     assert_eq!(checked.cells(0).nth(4), Some(Cell::Text("A7")));
     assert_eq!(
         checked.notes,
-        [r#"The sheet "Rack" was read, not: "Cover"."#, "Hidden rows are judged too: 5."]
+        [
+            r#"The sheet "Rack" was read, not: "Cover"."#,
+            "The headings are in row 3; what is above them was passed over.",
+            "Hidden rows are judged too: 5."
+        ]
     );
 }
 
@@ -293,6 +298,16 @@ fn nothing_that_is_no_cell_is_read_as_one() {
             r#"</sheetData><extLst><row r="9"><c r="A9"><v>1</v></c></row></extLst>"#,
         );
     assert_eq!(checked(xlsx("").with(SHEET, around).zip()).len(), 1);
-    let table: [&[&str]; 2] = [&["wheel diameter [mm]"], &["200"]];
-    assert_eq!(checked(xlsx(&rows(&table)).zip()).len(), 1);
+    let drawn = format!(
+        r#"<table:shapes><draw:frame xmlns:draw="d"><table:table>{}</table:table></draw:frame></table:shapes>"#,
+        ods_slow()
+    );
+    let grouped = format!(
+        r#"<table:table table:name="Rack">{drawn}<table:table-column/><table:table-header-rows>{}</table:table-header-rows><text:soft-page-break/><table:table-row-group>{}<table:table-row-group>{}</table:table-row-group></table:table-row-group></table:table>"#,
+        ods_headings(),
+        ods_slow(),
+        ods_slow()
+    );
+    let checked = checked(ods_of(&grouped).zip());
+    assert_eq!(labels(&checked), [(2, "slow".to_owned()), (3, "slow".to_owned())]);
 }

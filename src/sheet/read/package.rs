@@ -53,6 +53,11 @@ pub(super) fn take(
     }
     match package.office_part()? {
         Some(workbook) => xlsx::take(package, &workbook, each),
+        None if package.has("xl/workbook.bin") => Err(not_a_workbook(
+            package.source.name,
+            "is a binary workbook (.xlsb)",
+            "save it as .xlsx, .ods or CSV",
+        )),
         None => Err(not_a_workbook(
             package.source.name,
             "is a zip file and no workbook",

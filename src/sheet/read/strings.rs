@@ -96,7 +96,8 @@ pub(super) fn text_until(xml: &mut Xml<'_>, end: &str) -> Result<String, Error> 
 /// any one. It stays longer than a cell may be, and spoils its row.
 pub(super) fn shorten(text: &mut String) {
     if text.len() > 2 * LONGEST_TEXT {
-        text.truncate(text.floor_char_boundary(LONGEST_TEXT));
+        let end = (0..=LONGEST_TEXT).rev().find(|at| text.is_char_boundary(*at));
+        text.truncate(end.unwrap_or(0));
     }
 }
 

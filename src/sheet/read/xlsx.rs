@@ -151,8 +151,9 @@ fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<Shown>, Erro
                     if let (Some(id), Some(code)) =
                         (attribute(&tag, "numFmtId"), attribute(&tag, "formatCode"))
                     {
-                        formats
-                            .insert(id, Shown { day: shows_days(&code), unit: shows_unit(&code) });
+                        let day = shows_days(&code);
+                        let unit = if day { None } else { shows_unit(&code) };
+                        formats.insert(id, Shown { day, unit });
                     }
                     if formats.len() > MOST_FORMATS {
                         return Err(xml.too_large("more formats of numbers", MOST_FORMATS));
