@@ -18,6 +18,8 @@ pub const MOST_COLUMNS: usize = 1024;
 pub const MOST_ROWS: usize = 1_048_576;
 /// Most characters of a cell.
 pub const MOST_CHARACTERS: usize = 32_767;
+/// Most cells of one field that are not read again: racks repeat a few.
+const MOST_KNOWN: usize = 4096;
 /// Most bytes of text that are kept of a table, unless an option raises it.
 pub const MOST_BYTES: u64 = 256 << 20;
 
@@ -214,7 +216,7 @@ impl Intake {
                         };
                         match fact {
                             Ok(fact) => {
-                                if before.is_none() {
+                                if before.is_none() && known.len() < MOST_KNOWN {
                                     known.insert(self.codes[at], fact);
                                 }
                                 self.numbers.push((field, fact));
@@ -248,7 +250,10 @@ impl Intake {
         if name.is_empty() {
             name = format!("row {number}");
         }
-        self.note(Taken { number, name, problem });
+        if let Some(problem) = &problem {
+            self.kept.weigh(problem);
+        }
+        self.taken.push(Taken { number, name, problem });
         Ok(())
     }
 
@@ -263,15 +268,9 @@ impl Intake {
         let name = name.and_then(|at| cells.get(at)).map(Cell::spoken).unwrap_or_default();
         let name = if name.is_empty() { format!("row {number}") } else { name };
         self.keep(cells)?;
-        self.note(Taken { number, name, problem: Some(error) });
+        self.kept.weigh(&error);
+        self.taken.push(Taken { number, name, problem: Some(error) });
         Ok(())
-    }
-
-    fn note(&mut self, row: Taken) {
-        if let Some(problem) = &row.problem {
-            self.kept.weigh(problem);
-        }
-        self.taken.push(row);
     }
 
     /// Keeps the cells of a row as they came, and the code of each for reading it.
@@ -280,11 +279,7 @@ impl Intake {
             ErrorKind::TooLarge { name: self.table.clone(), what, cap, hint: hint.into() }.into()
         };
         if self.taken.len() >= MOST_ROWS {
-            return Err(too_large(
-                format!("more than {MOST_ROWS} rows"),
-                MOST_ROWS as u64,
-                "split it into several tables",
-            ));
+            return Err(too_many_rows(&self.table));
         }
         let ours = |at: usize| self.plan.get(at) == Some(&Column::Ours);
         let theirs = cells.iter().enumerate().filter(|(at, _)| !ours(*at)).map(|(_, cell)| *cell);
@@ -354,6 +349,17 @@ pub(crate) fn no_heading(table: &str) -> Error {
         name: table.into(),
         why: "has no heading that hubwright knows".into(),
         hint: "one of its first 50 rows has to hold headings like \"wheel diameter [mm]\" and \"spindle greatest speed [rpm]\"".into(),
+    }
+    .into()
+}
+
+/// A table of more rows than a sheet can have.
+pub(crate) fn too_many_rows(table: &str) -> Error {
+    ErrorKind::TooLarge {
+        name: table.into(),
+        what: format!("more than {MOST_ROWS} rows"),
+        cap: MOST_ROWS as u64,
+        hint: "split it into several tables".into(),
     }
     .into()
 }

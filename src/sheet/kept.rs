@@ -42,8 +42,8 @@ pub(crate) struct Kept {
     bytes: u64,
 }
 
-/// Bytes that keeping a value takes besides its text, about.
-const VALUE_BYTES: u64 = 64;
+/// Bytes that keeping a value takes besides its text, about, while the set of them grows.
+const VALUE_BYTES: u64 = 128;
 /// Bytes that the problem of a row takes besides what it says, about.
 const PROBLEM_BYTES: u64 = 350;
 

@@ -10,7 +10,9 @@ use super::cell::{Cell, Held};
 use super::find::{self, Found, MOST_TITLES, SURE};
 use super::given::Given;
 use super::heading::{self, Column};
-use super::intake::{Intake, MOST_COLUMNS, bad_row, empty, letters, no_heading, some};
+use super::intake::{
+    Intake, MOST_COLUMNS, MOST_ROWS, bad_row, empty, letters, no_heading, some, too_many_rows,
+};
 use super::marks::{self, Mark};
 use super::read::Options;
 use crate::error::{Error, ErrorKind};
@@ -178,7 +180,7 @@ impl<'a> Feed<'a> {
 
     /// Counts a cell so many times.
     pub(crate) fn count(&mut self, times: usize, cell: &Held) -> Result<(), Error> {
-        if self.has_enough() {
+        if self.probing {
             return Ok(());
         }
         let one = 1 + length(cell) / LONG_TEXT;
@@ -193,6 +195,12 @@ impl<'a> Feed<'a> {
             hint: "keep the columns and rows of the rack; clear what is only formatted".into(),
         }
         .into())
+    }
+
+    /// Says that a filled row comes so many times.
+    pub(crate) fn repeat(&self, times: usize) -> Result<(), Error> {
+        let too_many = times > MOST_ROWS && !self.probing;
+        if too_many { Err(too_many_rows(self.table)) } else { Ok(()) }
     }
 
     /// Says that an area of the sheet is merged, whose first row is the one that comes next.
@@ -328,18 +336,17 @@ impl<'a> Feed<'a> {
         if let Some(row) = waiting[..=last].iter().find(swallows) {
             return Err(open_quote_above(self.table, row.number));
         }
-        // A heading out of its place would name the wrong column.
-        let unsound =
-            waiting[first..=last].iter().find_map(|row| Some((row, row.facts.error.as_ref()?)));
-        if let Some((row, ErrorKind::BadRow { why, hint })) =
-            unsound.map(|(row, error)| (row, error.kind()))
-        {
-            return Err(ErrorKind::BadTable {
-                name: self.table.into(),
-                why: format!("has headings in row {} that can't be read: it {why}", row.number),
-                hint: hint.clone(),
+        for row in &waiting[..=last] {
+            // Else columns have the wrong names, or rows are inside a title.
+            if let Some(ErrorKind::BadRow { why, hint }) = row.facts.error.as_ref().map(Error::kind)
+            {
+                return Err(ErrorKind::BadTable {
+                    name: self.table.into(),
+                    why: format!("can't be read from row {} on, which {why}", row.number),
+                    hint: hint.clone(),
+                }
+                .into());
             }
-            .into());
         }
         if waiting[last].facts.beyond {
             return Err(ErrorKind::TooLarge {

@@ -81,6 +81,10 @@ fn a_number_is_a_day_where_its_style_shows_one() {
         );
         assert!(checked.problems()[0].error.to_string().contains("hint: "));
     }
+    // Letters that everybody sees behind a number are part of what is said.
+    let package = dated(r#"s="1"><v>36526</v>"#).with(STYLES, styles(&[r#"0.0" days""#]));
+    let checked = checked(package.zip());
+    assert_eq!((second(&checked), checked.counts.unreadable), (Cell::Text("36526 days"), 1));
 }
 
 #[test]

@@ -44,12 +44,12 @@ fn nine_million_filled_cells_end_at_the_cap() {
 
 #[test]
 fn cells_that_all_differ_count_with_what_keeping_them_takes() {
-    // Seven million numbers, no two alike, under headings of which one is known.
+    // Three million numbers, no two alike, under headings of which one is known.
     let headings: Vec<String> = (0..1000).map(|at| format!("q{at}")).collect();
     let mut first: Vec<Cell<'_>> = headings.iter().map(|heading| Cell::Text(heading)).collect();
     first[0] = Cell::Text("wheel diameter [mm]");
     let mut rows = row(1, &first);
-    for at in 0..7_000 {
+    for at in 0..3_000 {
         rows.push_str("<row>");
         for column in 0..1000 {
             rows.push_str(&format!("<c><v>{}</v></c>", at * 1000 + column));

@@ -151,9 +151,9 @@ fn sheets_that_are_not_there_or_hold_no_cells_are_told() {
     assert_eq!(all.notes, [r#"There are no cells to read in: "Chart", "Gone", "Nowhere"."#]);
     let asked =
         check_with(package.zip(), &Options::default().with_sheet("Chart")).expect_err("a chart");
-    assert!(asked.to_string().contains("no cells to read in the sheet \"Chart\""), "{asked}");
+    assert!(asked.to_string().contains("no cells in the sheet \"Chart\""), "{asked}");
     let error = refused(package.without(SHEET).zip());
-    assert!(error.to_string().contains("no cells to read"), "{error}");
+    assert!(error.to_string().contains("no cells in the sheet"), "{error}");
 }
 
 #[test]

@@ -186,7 +186,7 @@ fn choose(name: &str, options: &Options, sheets: &[Sheet]) -> Result<usize, Erro
 fn no_cells(name: &str, sheet: &str) -> Error {
     not_a_workbook(
         name,
-        &format!("has no cells to read in the sheet {:?}", cut(sheet)),
+        &format!("has no cells in the sheet {:?}", cut(sheet)),
         "name a sheet of cells",
     )
 }

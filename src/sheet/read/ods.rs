@@ -174,12 +174,13 @@ impl Rows<'_> {
         let row = &self.row;
         let cells: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
         let filled = cells.iter().any(|cell| !cell.is_blank());
+        if filled {
+            self.feed.repeat(self.repeated)?;
+            row.cells.iter().try_for_each(|cell| self.feed.count(self.repeated - 1, cell))?;
+        }
         for again in 0..if filled { self.repeated } else { 1 } {
             if self.feed.has_enough() {
                 break;
-            }
-            if again > 0 {
-                row.cells.iter().try_for_each(|cell| self.feed.count(1, cell))?;
             }
             self.feed.row(row.number.saturating_add(again), &cells, row.facts.clone())?;
         }

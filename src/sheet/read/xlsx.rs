@@ -156,7 +156,7 @@ fn read_styles(package: &mut Package<'_>, part: &str) -> Result<Vec<Shown>, Erro
                         (attribute(&tag, "numFmtId"), attribute(&tag, "formatCode"))
                     {
                         let day = shows_days(&code);
-                        let unit = shows_unit(&code).filter(|_| !day);
+                        let unit = if day { None } else { shows_unit(&code) };
                         formats.insert(id, Shown { day, unit });
                     }
                     if formats.len() > MOST_FORMATS {
