@@ -98,7 +98,7 @@ pub fn read(heading: &str) -> Result<Column, Error> {
         Some(Err(_)) if units.is_empty() && !text.ends_with([']', ')']) => Ok(Column::Unknown),
         Some(Err(unit)) if !unit.is_empty() => Err(ErrorKind::BadHeading {
             heading: cut(heading),
-            why: format!("has the unit {:?}, which is no unit of {}", cut(&unit), field.sort.name),
+            why: format!("has the unit {:?}, which is no unit of {}", cut(unit), field.sort.name),
             hint: if units.is_empty() {
                 let takes =
                     if (field.sort.words)().is_empty() { "no unit" } else { "words, not numbers" };

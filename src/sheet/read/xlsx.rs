@@ -209,11 +209,11 @@ fn is_true(attribute: Option<String>) -> bool {
     matches!(attribute.as_deref(), Some("1" | "true" | "on"))
 }
 
-/// The last row (from 1) and column (from 0) of every merged area, by its first.
-fn read_merged(
-    package: &mut Package<'_>,
-    part: &str,
-) -> Result<HashMap<(usize, usize), (usize, usize)>, Error> {
+/// Row (from 1) and column (from 0) of a cell.
+type Place = (usize, usize);
+
+/// The last cell of every merged area, by its first.
+fn read_merged(package: &mut Package<'_>, part: &str) -> Result<HashMap<Place, Place>, Error> {
     let mut merged = HashMap::new();
     let mut xml = package.xml(part)?;
     let mut buffer = Vec::new();
@@ -236,7 +236,7 @@ fn read_merged(
 }
 
 /// Row (from 1) and column (from 0) of a reference such as `B7`.
-fn place(reference: &[u8]) -> Option<(usize, usize)> {
+fn place(reference: &[u8]) -> Option<Place> {
     let split = reference.iter().position(u8::is_ascii_digit)?;
     let (letters, digits) = reference.split_at(split);
     if letters.is_empty() || letters.len() > 3 || digits.len() > 7 {
