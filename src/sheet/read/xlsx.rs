@@ -229,7 +229,7 @@ fn is_true(attribute: Option<String>) -> bool {
     matches!(attribute.as_deref(), Some("1" | "true" | "on"))
 }
 
-/// Row (from 1) and column (from 0).
+/// Row (from 1) and column (from 0) of a cell.
 type Place = (usize, usize);
 
 /// The last cell of every merged area, by its first.
@@ -255,7 +255,7 @@ fn read_merged(package: &mut Package<'_>, part: &str) -> Result<HashMap<Place, P
     }
 }
 
-/// The place of a reference such as `B7`.
+/// Row (from 1) and column (from 0) of a reference such as `B7`.
 fn place(reference: &[u8]) -> Option<Place> {
     let split = reference.iter().position(u8::is_ascii_digit)?;
     let (letters, digits) = reference.split_at(split);
