@@ -158,7 +158,7 @@ def _parser() -> argparse.ArgumentParser:
         "Exit 0 when all is clear, 1 when a mounting is refused, unknown or unreadable, 2 when it could not run.",
     )
     check.add_argument("file", metavar="FILE", help="an .xlsx, .ods or CSV file; where its headings are is found out")
-    check.add_argument("--sheet", metavar="NAME", help="sheet of a workbook (the first with headings that are known)")
+    check.add_argument("--sheet", metavar="NAME", help="sheet of a workbook (the one with headings that are known)")
     check.add_argument(
         "--map",
         metavar="THEIRS=OURS",

@@ -252,10 +252,7 @@ impl Checked {
     fn report(&self, py: Python<'_>, path: PathBuf, progress: Option<Py<PyAny>>) -> PyResult<()> {
         let mut telling = Telling { progress, raised: None };
         let written = py.detach(|| report::write(&self.0, &path, &mut |share| telling.tell(share)));
-        match telling.raised {
-            Some(raised) => Err(raised),
-            None => Ok(written?),
-        }
+        telling.end(written)
     }
 
     fn __str__(&self) -> String {
@@ -278,6 +275,14 @@ pub(super) struct Telling {
 }
 
 impl Telling {
+    /// What the work came to, or what the caller raised in it.
+    pub(super) fn end<T>(self, result: Result<T, Error>) -> PyResult<T> {
+        match self.raised {
+            Some(raised) => Err(raised),
+            None => Ok(result?),
+        }
+    }
+
     pub(super) fn tell(&mut self, share: f64) -> ControlFlow<()> {
         let told = Python::attach(|py| {
             py.check_signals()?;

@@ -29,7 +29,7 @@ fn pairs(dict: Option<&Bound<'_, PyDict>>) -> PyResult<Vec<(String, String)>> {
 ///
 /// Args:
 ///     path: The file.
-///     sheet: Name of the sheet; the first with headings that are known when left out.
+///     sheet: Name of the sheet; the one with headings that are known when left out.
 ///     mapping: Headings of the file, each with the heading of ours that it stands for, such as
 ///         `{"Scheibe": "wheel diameter [mm]"}`; with `""` its column is left out.
 ///     decimal: `"point"` or `"comma"` for numbers held as text; found out column by column when left out.
@@ -97,10 +97,7 @@ pub fn check_file(
     let checked = py.detach(|| {
         sheet::check_file(&path, &terms, units_shown, &options, &mut |share| telling.tell(share))
     });
-    match (checked, telling.raised) {
-        (_, Some(raised)) => Err(raised),
-        (checked, None) => Ok(Checked(checked?)),
-    }
+    telling.end(checked).map(Checked)
 }
 
 /// Checks a rack held in a table.
@@ -193,10 +190,7 @@ pub fn check_rows(
             telling.tell(share)
         })
     });
-    match (checked, telling.raised) {
-        (_, Some(raised)) => Err(raised),
-        (checked, None) => Ok(Checked(checked?)),
-    }
+    telling.end(checked).map(Checked)
 }
 
 /// Writes an empty rack to fill in: every heading with its unit, words to choose from, a note and an example.

@@ -1,9 +1,9 @@
 //! Which rows of a table hold its headings, under whatever titles there are.
 
-use super::cell::Cell;
+use super::cell::{Cell, Held};
 use super::given::Given;
 use super::heading::{self, Column};
-use super::layout::Waiting;
+use super::row::Waiting;
 
 /// Most filled rows that are searched for headings.
 pub(crate) const MOST_TITLES: usize = 50;
@@ -24,16 +24,21 @@ pub(crate) struct Found {
     pub last: usize,
     pub headings: Vec<String>,
     pub score: usize,
+    /// Number of a row above them that heads another table.
+    pub above: Option<usize>,
 }
 
 /// The rows with most headings that are known: one alone, or two of which the
 /// upper says what several of the lower have in common.
+///
+/// A row above them that would be headings by itself is told apart: it heads
+/// another table, whose rows must not vanish as titles.
 pub(crate) fn find(rows: &[Waiting], given: Given<'_>) -> Option<Found> {
     let mut best: Option<Found> = None;
     let mut offer = |first, last, headings: Vec<String>| {
         let score = headings.iter().map(|text| count(text, given)).sum();
         if score >= DATUM && best.as_ref().is_none_or(|best| score > best.score) {
-            best = Some(Found { first, last, headings, score });
+            best = Some(Found { first, last, headings, score, above: None });
         }
     };
     for (at, row) in rows.iter().enumerate().take(MOST_TITLES) {
@@ -44,7 +49,13 @@ pub(crate) fn find(rows: &[Waiting], given: Given<'_>) -> Option<Found> {
             offer(at, at + 1, joined(row, below, given));
         }
     }
-    best
+    let mut best = best?;
+    let heads = |row: &&Waiting| {
+        let cells: Vec<Cell<'_>> = row.cells.iter().map(Held::cell).collect();
+        score(&cells, given) >= SURE
+    };
+    best.above = rows[..best.first].iter().find(heads).map(|row| row.number);
+    Some(best)
 }
 
 /// What the cells of a row would count for as headings, as far as it matters.
@@ -80,7 +91,7 @@ fn count(text: &str, given: Given<'_>) -> usize {
 }
 
 /// Without the blanks behind the last heading, which are no columns.
-fn trimmed(mut texts: Vec<String>) -> Vec<String> {
+pub(crate) fn trimmed(mut texts: Vec<String>) -> Vec<String> {
     while texts.last().is_some_and(String::is_empty) {
         texts.pop();
     }
@@ -119,7 +130,6 @@ fn joined(above: &Waiting, below: &Waiting, given: Given<'_>) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::sheet::cell::Held;
 
     fn row(number: usize, texts: &[&str]) -> Waiting {
         let cells = texts.iter().map(|text| Held::Text((*text).into())).collect();
@@ -175,6 +185,18 @@ mod tests {
         ];
         let (_, found) = headings(&[&rows[..], &[row(4, &["wheel diameter [mm]"])]].concat());
         assert!(!found.iter().any(|heading| heading == "max rpm"), "{found:?}");
+    }
+
+    #[test]
+    fn headings_of_another_table_above_are_told() {
+        let rows = [
+            row(1, &["name", "wheel bore [mm]"]),
+            row(2, &["a", "31.75"]),
+            row(4, &["name", "wheel bore [mm]", "wheel diameter [mm]"]),
+            row(5, &["b", "31.75", "200"]),
+        ];
+        let found = find(&rows, Given::default()).expect("headings");
+        assert_eq!((found.first, found.above), (2, Some(1)));
     }
 
     #[test]

@@ -15,6 +15,7 @@ use super::intake::{
 };
 use super::marks::{self, Mark};
 use super::read::Options;
+use super::row::{LONG_TEXT, RowFacts, Waiting, length};
 use crate::error::{Error, ErrorKind};
 use crate::mounting::FIELDS;
 use crate::units::Decimal;
@@ -25,11 +26,6 @@ const SAMPLE_ROWS: usize = 1000;
 const SAMPLE_BYTES: usize = 1 << 20;
 /// Most cells of a sheet.
 const MOST_CELLS: usize = 8_000_000;
-/// Bytes of text for which a cell counts once more: a text that is shared or
-/// repeated takes little room in a file and much time to copy.
-const LONG_TEXT: usize = 64;
-/// Most bytes of text in one row.
-pub(crate) const MOST_ROW_BYTES: usize = 8 << 20;
 /// Most rows that a note may name.
 const MOST_NOTED: usize = 1000;
 
@@ -42,76 +38,6 @@ pub(crate) struct Dialect {
     pub assumed: Decimal,
     /// Whether cells have addresses, so that one beyond the headings shifts nothing.
     pub addressed: bool,
-}
-
-/// A row on its way in.
-#[derive(Clone, Debug, Default)]
-pub(crate) struct Waiting {
-    pub number: usize,
-    pub cells: Vec<Held>,
-    pub facts: RowFacts,
-}
-
-/// What a reader knows about a row besides its cells.
-#[derive(Clone, Debug, Default)]
-pub(crate) struct RowFacts {
-    /// Whether the sheet hides it.
-    pub hidden: bool,
-    /// Most separators that a later line of one of its cells holds: a quote
-    /// that is never closed swallows the rows below it.
-    pub swallowed: usize,
-    /// Whether it has texts that are not UTF-8.
-    pub latin: bool,
-    /// Whether it has cells beyond the last column that a table may have.
-    pub beyond: bool,
-    /// Why it can't be read, when its reader knows already.
-    pub error: Option<Error>,
-}
-
-/// A row of a workbook while its cells are read.
-#[derive(Default)]
-pub(crate) struct RowSoFar {
-    pub number: usize,
-    pub cells: Vec<Held>,
-    pub next_column: usize,
-    pub facts: RowFacts,
-    /// Bytes of text in it.
-    pub bytes: usize,
-}
-
-impl RowSoFar {
-    /// Puts a cell into its column (from 0).
-    pub(crate) fn put(&mut self, column: usize, cell: Held) {
-        if cell == Held::Blank {
-            return;
-        }
-        if column >= MOST_COLUMNS {
-            self.facts.beyond = true;
-            return;
-        }
-        self.bytes += length(&cell);
-        if self.bytes > MOST_ROW_BYTES {
-            let why = format!("has more than {MOST_ROW_BYTES} bytes of text");
-            self.facts.error.get_or_insert_with(|| bad_row(&why, "shorten its texts"));
-            return;
-        }
-        self.cells.resize(self.cells.len().max(column + 1), Held::Blank);
-        self.cells[column] = cell;
-    }
-
-    /// Says that the row can't be read.
-    pub(crate) fn spoil(&mut self, why: &str) {
-        let hint = "open the file in an office program and save it again";
-        self.facts.error.get_or_insert_with(|| bad_row(why, hint));
-    }
-}
-
-/// Bytes of a cell's text.
-fn length(cell: &Held) -> usize {
-    match cell {
-        Held::Text(text) | Held::Fault(text) => text.len(),
-        _ => 0,
-    }
 }
 
 /// An area whose first cell stands for those below it, and hides all others.
@@ -302,14 +228,12 @@ impl<'a> Feed<'a> {
         let unreadable = intake.taken.last().is_some_and(|row| row.problem.is_some());
         let given = Given { units: &[], mapping: &self.options.mapping };
         if unreadable && find::score(cells, given) >= SURE {
-            let texts: Vec<String> = cells.iter().map(|cell| find::text(*cell)).collect();
-            let said = texts.iter().zip(&intake.came);
-            if said.clone().all(|(text, heading)| text == heading) {
+            let texts = find::trimmed(cells.iter().map(|cell| find::text(*cell)).collect());
+            intake.take_back();
+            if texts == intake.came {
                 // A long table repeats its headings on every page.
-                intake.take_back();
                 self.repeated.push(number.to_string());
             } else {
-                intake.take_back();
                 intake.spoiled(number, cells, below_others(number))?;
                 self.others = Some(number);
             }
@@ -324,7 +248,8 @@ impl<'a> Feed<'a> {
         let swallows = |row: &&Waiting| {
             row.facts.swallowed > 1 || row.facts.error.as_ref() == Some(&open_quote())
         };
-        let Some(Found { first, last, mut headings, .. }) = find::find(&waiting, given) else {
+        let Some(Found { first, last, mut headings, above, .. }) = find::find(&waiting, given)
+        else {
             if let Some(row) = waiting.iter().take(MOST_TITLES).find(swallows) {
                 return Err(open_quote_above(self.table, row.number));
             }
@@ -348,6 +273,17 @@ impl<'a> Feed<'a> {
                 .into());
             }
         }
+        if let Some(above) = above {
+            return Err(ErrorKind::BadTable {
+                name: self.table.into(),
+                why: format!(
+                    "has headings in row {above} and more of them in row {}",
+                    waiting[first].number
+                ),
+                hint: "put each table on a sheet or in a file of its own".into(),
+            }
+            .into());
+        }
         if waiting[last].facts.beyond {
             return Err(ErrorKind::TooLarge {
                 name: self.table.into(),
@@ -359,7 +295,8 @@ impl<'a> Feed<'a> {
             .into());
         }
         let mut start = last + 1;
-        let came = waiting[last].cells.iter().map(|cell| find::text(cell.cell())).collect();
+        let came = waiting[last].cells.iter().map(|cell| find::text(cell.cell()));
+        let came = find::trimmed(came.collect());
         if let Some(units) = waiting.get(start).and_then(|row| units_row(row, &headings, given)) {
             headings = units;
             start += 1;
@@ -413,44 +350,28 @@ impl<'a> Feed<'a> {
             }
             .into());
         }
-        let rows = intake.taken.len();
-        let filled: Vec<&str> = self
-            .filled_down
-            .iter()
-            .filter(|(row, _)| *row > self.headings.1)
-            .map(|(_, cell)| cell.as_str())
-            .collect();
-        let columns: Vec<String> = self
-            .hidden_columns
-            .iter()
-            .filter(|at| matches!(intake.plan.get(**at), Some(Column::Datum { .. } | Column::Name)))
-            .map(|at| letters(*at))
-            .collect();
-        let mut note = |rows: &[&str], before: &str| {
-            if !rows.is_empty() {
-                intake.notes.push(format!("{before} {}.", some(rows)));
-            }
-        };
-        let texts = |rows: &'_ [String]| rows.iter().map(String::clone).collect::<Vec<_>>();
-        for (rows, before) in [
-            (
-                texts(&self.latin),
-                "Text that is not UTF-8 was read as Latin-1, a byte a letter, in rows:",
-            ),
-            (texts(&self.repeated), "The headings come again and were passed over in rows:"),
-            (texts(&self.hidden), "Hidden rows are judged too:"),
-            (columns, "Hidden columns are read too:"),
-        ] {
-            note(&rows.iter().map(String::as_str).collect::<Vec<_>>(), before);
-        }
-        note(&filled, "Cells merged downwards count for each of their rows:");
+        let filled = self.filled_down.into_iter().filter(|(row, _)| *row > self.headings.1);
+        let read =
+            |at: &usize| matches!(intake.plan.get(*at), Some(Column::Datum { .. } | Column::Name));
+        let columns = self.hidden_columns.into_iter().filter(read).map(letters);
         // Where every row leaves its last cells out, nothing is odd about one.
-        if self.short.len() < rows {
-            let short: Vec<&str> = self.short.iter().map(String::as_str).collect();
-            note(
-                &short,
+        let odd = self.short.len() < intake.taken.len();
+        let notes = [
+            (self.latin, "Text that is not UTF-8 was read as Latin-1, a byte a letter, in rows:"),
+            (self.repeated, "The headings come again and were passed over in rows:"),
+            (self.hidden, "Hidden rows are judged too:"),
+            (columns.collect(), "Hidden columns are read too:"),
+            (
+                filled.map(|(_, cell)| cell).collect(),
+                "Cells merged downwards count for each of their rows:",
+            ),
+            (
+                if odd { self.short } else { Vec::new() },
                 "Rows with fewer cells than headings; a decimal comma may have parted a number:",
-            );
+            ),
+        ];
+        for (places, before) in notes.into_iter().filter(|(places, _)| !places.is_empty()) {
+            intake.notes.push(format!("{before} {}.", some(&places)));
         }
         intake.finish();
         Ok(intake)

@@ -2,7 +2,8 @@
 
 use super::heading::Column;
 use super::intake::{Intake, may_group, some};
-use super::layout::{Dialect, Waiting};
+use super::layout::Dialect;
+use super::row::Waiting;
 use crate::error::{Error, ErrorKind, cut};
 use crate::sheet::cell::Held;
 use crate::units::{Decimal, number};

@@ -12,6 +12,7 @@ mod layout;
 mod marks;
 pub mod read;
 pub mod report;
+mod row;
 pub mod template;
 
 pub use batch::{Checked, Problem, Row, check_file};

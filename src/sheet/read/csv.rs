@@ -15,7 +15,8 @@ use crate::sheet::find::MOST_TITLES;
 use crate::sheet::given::Given;
 use crate::sheet::heading::Column;
 use crate::sheet::intake::{Intake, empty, more_cells};
-use crate::sheet::layout::{Dialect, Feed, MOST_ROW_BYTES, RowFacts, open_quote};
+use crate::sheet::layout::{Dialect, Feed, open_quote};
+use crate::sheet::row::{MOST_ROW_BYTES, RowFacts};
 use crate::units::Decimal;
 
 /// How much of a file is looked at to learn its dialect.

@@ -24,7 +24,7 @@ use crate::units::Decimal;
 pub struct Options {
     /// The decimal mark of numbers held as text; found out column by column when it is not given.
     pub decimal: Option<Decimal>,
-    /// The sheet of a workbook; the first with headings that are known when it is not given.
+    /// The sheet of a workbook; the one with headings that are known when it is not given.
     pub sheet: Option<String>,
     /// Headings of the file, each with the heading of ours that it stands for;
     /// with nothing when its column is to be left out.

@@ -16,7 +16,8 @@ use super::{Sheet, choose, no_cells, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind};
 use crate::sheet::cell::{Cell, Held};
 use crate::sheet::intake::{Intake, MOST_COLUMNS};
-use crate::sheet::layout::{Feed, RowSoFar};
+use crate::sheet::layout::Feed;
+use crate::sheet::row::RowSoFar;
 use crate::units::Date;
 
 const PART: &str = "content.xml";

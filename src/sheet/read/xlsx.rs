@@ -14,8 +14,9 @@ use super::{Sheet, choose, no_cells, not_a_workbook, sheet_notes};
 use crate::error::{Error, ErrorKind, cut};
 use crate::sheet::cell::{Cell, Held};
 use crate::sheet::intake::{Intake, MOST_COLUMNS};
-use crate::sheet::layout::{Dialect, Feed, RowSoFar};
+use crate::sheet::layout::{Dialect, Feed};
 use crate::sheet::report::workbook::DAY_1970;
+use crate::sheet::row::RowSoFar;
 use crate::units::{Date, Decimal};
 
 /// Columns of the widest sheet that an office program can hold: XFD.
