@@ -2082,7 +2082,7 @@ def check_file(path: str | PathLike[str], *, sheet: str | None = None, mapping: 
 
     Args:
         path: The file.
-        sheet: Name of the sheet; the first with headings that are known when left out.
+        sheet: Name of the sheet; the one with headings that are known when left out.
         mapping: Headings of the file, each with the heading of ours that it stands for, such as
             `{"Scheibe": "wheel diameter [mm]"}`; with `""` its column is left out.
         decimal: `"point"` or `"comma"` for numbers held as text; found out column by column when left out.
