@@ -5,6 +5,7 @@
 
 use std::fmt;
 
+use super::expansion;
 use crate::error::Error;
 use crate::source::{Source, Status};
 use crate::units::{
@@ -63,23 +64,29 @@ pub struct MetalRow {
     pub expansion: Usual,
 }
 
-const fn row(metal: Metal, [modulus, poisson, density, expansion]: [[f64; 3]; 4]) -> MetalRow {
+const fn row(
+    metal: Metal,
+    [modulus, poisson, density]: [[f64; 3]; 3],
+    taken: f64,
+    (least, greatest): expansion::Range,
+) -> MetalRow {
     MetalRow {
         metal,
         modulus: usual(modulus),
         poisson: usual(poisson),
         density: usual(density),
-        expansion: usual(expansion),
+        expansion: usual([least, taken, greatest]),
     }
 }
 
-/// Constants of common metals at room temperature, from memory ([`METALS`]).
+/// Constants of common metals at room temperature, from memory ([`METALS`]) but for the
+/// ranges of expansion, which were read.
 #[rustfmt::skip]
 pub const METAL_ROWS: [MetalRow; 4] = [
-    row(Metal::Steel,     [[200.0, 206.0, 210.0], [0.27, 0.30, 0.30], [7800.0, 7850.0, 7900.0], [10.8, 11.5, 12.5]]),
-    row(Metal::CastIron,  [[ 80.0, 100.0, 130.0], [0.23, 0.25, 0.27], [7100.0, 7200.0, 7300.0], [10.0, 10.5, 11.5]]),
-    row(Metal::Aluminium, [[ 69.0,  71.0,  73.0], [0.33, 0.33, 0.34], [2650.0, 2750.0, 2850.0], [22.0, 23.0, 24.0]]),
-    row(Metal::Brass,     [[ 95.0, 100.0, 110.0], [0.33, 0.35, 0.37], [8400.0, 8450.0, 8700.0], [18.0, 19.0, 21.0]]),
+    row(Metal::Steel,     [[200.0, 206.0, 210.0], [0.27, 0.30, 0.30], [7800.0, 7850.0, 7900.0]], 11.5, expansion::STEEL),
+    row(Metal::CastIron,  [[ 80.0, 100.0, 130.0], [0.23, 0.25, 0.27], [7100.0, 7200.0, 7300.0]], 11.4, expansion::GREY_IRON),
+    row(Metal::Aluminium, [[ 69.0,  71.0,  73.0], [0.33, 0.33, 0.34], [2650.0, 2750.0, 2850.0]], 23.0, expansion::ALUMINIUM),
+    row(Metal::Brass,     [[ 95.0, 100.0, 110.0], [0.33, 0.35, 0.37], [8400.0, 8450.0, 8700.0]], 20.0, expansion::BRASS),
 ];
 
 /// Mean contraction of steel that is cooled far below room temperature, µm/m/K.
