@@ -166,6 +166,18 @@ const SOUND: &[(&str, &str)] = &[
     ("hub stabilisers", "0 mm"),
     ("nut thread hand", "right"),
     ("nut length", "12 mm"),
+    ("key shaft diameter", "22 mm"),
+    ("key nominal width", "6 mm"),
+    ("key width", "5.99 mm"),
+    ("key height", "6 mm"),
+    ("key length", "20 mm"),
+    ("key bearing height", "2.5 mm"),
+    ("key shaft keyway", "5.99 mm"),
+    ("key hub keyway", "6 mm"),
+    ("key fit", "normal"),
+    ("key torque", "13.2 N m"),
+    ("key allowed shear stress", "60 MPa"),
+    ("key allowed bearing stress", "90 MPa"),
 ];
 
 /// What the other sound mountings have instead.
@@ -314,6 +326,20 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
         "date" => ["2026-11-25", "2023-11-25", "2023-11-24", "2020-02-29"]
             .map(|text| Date::read(text).expect("a day").days() as f64)
             .to_vec(),
+        // On the verge: 2 T / (d b L) and 2 T / (d c L), in mPa of µN·m and nm.
+        "torque" | "pressure or stress" => {
+            let of = |name| row[at("key", name)];
+            let (d, l) = (of("shaft_diameter") / 1e9, of("length") / 1e9);
+            let sides = [of("width") / 1e9, of("height") / 2e9, of("bearing_height") / 1e9];
+            let stress = |side: f64| 2.0 * of("torque") / 1e6 / (d * side * l) * 1e3;
+            match field.name {
+                "allowed_shear" => vec![stress(sides[0])],
+                "allowed_bearing" => vec![stress(sides[1]), stress(sides[2])],
+                _ => [("allowed_shear", sides[0]), ("allowed_bearing", sides[2])]
+                    .map(|(allowed, side)| of(allowed) / 1e3 * d * side * l / 2.0 * 1e6)
+                    .to_vec(),
+            }
+        }
         _ => return anything(field, choice),
     };
     limits.retain(|limit| !limit.is_nan());
@@ -340,6 +366,8 @@ fn anything(field: &Field, choice: u32) -> f64 {
         "date" => (18_000.0 + share * 4_000.0).round(),
         "temperature difference" => (share * 80e3).round(),
         "thermal expansion" => (share * 25e6).round(),
+        "torque" => (1e6 * 10_f64.powf(share * 3.0)).round(),
+        "pressure or stress" => (1e9 * 10_f64.powf(share * 2.0)).round(),
         other => panic!("a kind of field that this test does not know: {other}"),
     }
 }
@@ -914,6 +942,8 @@ mod sheets {
             "angle" => "rad",
             "temperature difference" => "K",
             "thermal expansion" => "um/m/K",
+            "pressure or stress" => "kPa",
+            "torque" => "N m",
             _ => return None,
         })
     }
@@ -931,9 +961,11 @@ mod sheets {
             ("date", _) => Date::from_days(fact as i64).to_string(),
             // 1/8000 in is 125 millionths of an inch.
             ("length", _) if style == Style::Inches => decimal((fact / GRID) as i128 * 125),
-            ("length" | "rotational speed" | "speed" | "thermal expansion", _) => {
-                decimal(fact as i128)
-            }
+            (
+                "length" | "rotational speed" | "speed" | "thermal expansion" | "torque"
+                | "pressure or stress",
+                _,
+            ) => decimal(fact as i128),
             ("angle" | "temperature difference", _) => {
                 let places = if field.sort.name == "angle" { 9 } else { 3 };
                 format!("{:.places$}", fact / 10_f64.powi(places as i32))

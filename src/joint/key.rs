@@ -1,8 +1,11 @@
 //! Parallel keys: which key goes with a shaft, how deep it sits, how wide its keyways are.
 
+use std::sync::LazyLock;
+
 use super::class::Class;
 use super::fits::Fit;
 use super::keyway::chord;
+use super::limits::Limits;
 use crate::error::{Error, ErrorKind};
 use crate::source::Source;
 use crate::tables::keys::{
@@ -433,3 +436,26 @@ pub(super) fn inside_hub(length: Length, hub_length: Option<Length>) -> Result<(
     let hint = "only what is inside the hub carries: give that length, or correct one of the two";
     Err(outside("length", shown_mm(length), range, "mm", String::new(), hint.into()))
 }
+
+/// Deviations in nm of key and keyways of one listed width, for the rules.
+pub(crate) struct Deviations {
+    /// Nominal width, in nm.
+    pub(crate) nominal: f64,
+    /// Lower and upper deviation of the key.
+    pub(crate) key: [f64; 2],
+    /// Lower and upper deviation of shaft and hub, by fit.
+    pub(crate) keyways: [[[f64; 2]; 2]; 3],
+}
+
+/// Every width that DIN 6885-1 lists.
+pub(crate) static DEVIATIONS: LazyLock<Vec<Deviations>> = LazyLock::new(|| {
+    let pair = |limits: &Limits| [limits.lower_nm as f64, limits.upper_nm as f64];
+    let row = |row: &Metric| {
+        let of = |fit| widths(nm(row.width), fit).ok();
+        let [free, normal, close] = [of(KeyFit::Free)?, of(KeyFit::Normal)?, of(KeyFit::Close)?];
+        let keyways =
+            [free, normal, close].map(|of| [pair(&of.in_shaft.hole), pair(&of.in_hub.hole)]);
+        Some(Deviations { nominal: row.width as f64, key: pair(&free.in_hub.shaft), keyways })
+    };
+    PARALLEL.iter().filter_map(row).collect()
+});

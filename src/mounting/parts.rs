@@ -5,8 +5,10 @@ use super::fields::with_parts;
 use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;
+use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
+    Angle, AngularVelocity, Date, Length, Pressure, TemperatureCoefficient, TemperatureInterval,
+    Torque, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 

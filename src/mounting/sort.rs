@@ -2,6 +2,7 @@
 
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
+use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, Date, Decimal, Exact, FRACTION, Kind, Length, MassDensity, Pressure,
     Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Velocity, Words, degree,
@@ -195,7 +196,8 @@ word_fields!(
     Abrasive,
     Bond,
     MachineKind,
-    FlangeKind
+    FlangeKind,
+    KeyFit
 );
 
 /// Prints a value as findings do in a millimetre shop.

@@ -26,7 +26,7 @@ mod _core {
     use super::column::rim_speed_column;
     #[pymodule_export]
     use super::parts::{
-        Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
+        Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};

@@ -11,12 +11,13 @@ use super::quantity::{Out, scalar};
 use super::words::Named;
 use super::words::{member, word};
 use crate::error::{Error, ErrorKind, cut};
+use crate::joint::KeyFit;
 use crate::mounting::fields::with_parts;
 use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, Shop, TemperatureCoefficient, TemperatureInterval,
-    Velocity,
+    Angle, AngularVelocity, Date, Length, Pressure, Shop, TemperatureCoefficient,
+    TemperatureInterval, Torque, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -79,7 +80,9 @@ quantity_fields!(
     AngularVelocity,
     Angle,
     TemperatureInterval,
-    TemperatureCoefficient
+    TemperatureCoefficient,
+    Pressure,
+    Torque
 );
 
 macro_rules! word_fields {
@@ -103,7 +106,8 @@ word_fields!(
     Abrasive,
     Bond,
     MachineKind,
-    FlangeKind
+    FlangeKind,
+    KeyFit
 );
 
 impl FieldCrossing for YesNo {

@@ -162,6 +162,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Rim(v) => Out(v).into_pyobject(py),
             Figure::Size(d) => Out(d).into_pyobject(py),
             Figure::Angle(a) => Out(a).into_pyobject(py),
+            Figure::Stress(p) => Out(p).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
         })
         .transpose()

@@ -9,6 +9,7 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod key;
 mod plate;
 mod speed;
 mod thread;
@@ -22,7 +23,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 24] = [
+pub static RULES: [&Rule; 26] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::HOLE_LARGE_FOR_WHEEL,
@@ -46,6 +47,8 @@ pub static RULES: [&Rule; 24] = [
     &thread::THREAD_HAND,
     &thread::NUT_BOTTOMS,
     &thread::THREAD_REACH,
+    &key::KEY_OVERLOADED,
+    &key::KEY_FIT,
     &guard::GUARD_OPEN,
 ];
 
@@ -67,6 +70,8 @@ pub enum Measure {
     Size,
     /// Angle.
     Angle,
+    /// Stress.
+    Stress,
     /// Date.
     Day,
 }
