@@ -23,3 +23,27 @@ pub use key_strength::{KeyStrength, KeyStrengthFound};
 pub use keyway::{CutIn, Keyway, KeywayFound, chord_height};
 pub use limits::{Judgement, Limits, SizeOutcome, limits};
 pub use warmth::{At20, Expansion, Metal, at_20_c, published_expansion};
+
+use crate::source::Source;
+use crate::tables::{brazing, keys};
+
+/// Every source that keys, keyways and brazing cite beside the arithmetic.
+pub const KEY_SOURCES: &[Source] = &[
+    keys::DIN_6885_1,
+    keys::DIN_6885_2,
+    keys::B17_1,
+    keys::B17_1_DEPTHS,
+    keys::LENGTHS_RECALLED,
+    keys::FITS_RECALLED,
+    key_strength::KEY_STATICS,
+    centring::EQUAL_MARKS,
+    key_stock::PUSH,
+    braze::ORDER_OF_WORK,
+    brazing::SILVER_FLUX.1,
+    brazing::SILVER_MAKER.1,
+    brazing::SILVER_ATMOSPHERE.1,
+    brazing::COPPER.1,
+    brazing::NICKEL.1,
+    brazing::COPPER_PHOSPHORUS.1,
+    brazing::CAPILLARY.1,
+];

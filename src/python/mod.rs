@@ -1,10 +1,13 @@
 //! The Python package's compiled part: conversions and docstrings, no formula.
 
 mod arrow;
+mod braze;
 mod checked;
 mod column;
 mod dicts;
 mod errors;
+mod key;
+mod keyway;
 mod parts;
 mod quantity;
 mod verdict;
@@ -21,9 +24,15 @@ mod _core {
     #[pymodule_export]
     use super::arrow::ArrowTable;
     #[pymodule_export]
+    use super::braze::{BrazedKey, PublishedGap, brazed_key, published_gaps};
+    #[pymodule_export]
     use super::checked::{Checked, Counts, Problem, Row, Rows, check_file, check_rows, write_demo};
     #[pymodule_export]
     use super::column::rim_speed_column;
+    #[pymodule_export]
+    use super::key::{KeySize, KeyStrength, KeyTrim, KeyWidths, key_for, key_strength};
+    #[pymodule_export]
+    use super::keyway::{Centring, KeyStock, Keyway, centre_slot, chord_height, key_stock, keyway};
     #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,

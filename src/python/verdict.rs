@@ -150,6 +150,7 @@ pub fn sources() -> Vec<Source> {
         .copied()
         .chain(tables)
         .chain([crate::wheel::speed::KINEMATICS])
+        .chain(crate::joint::KEY_SOURCES.iter().copied())
         .map(Source)
         .collect()
 }

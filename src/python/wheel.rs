@@ -26,7 +26,7 @@ pub struct Step {
 ///
 /// It prints as numbered lines.
 #[pyclass(frozen, module = "hubwright._core")]
-pub struct Working(working::Working);
+pub struct Working(pub(super) working::Working);
 
 #[pymethods]
 impl Working {

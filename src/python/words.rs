@@ -8,6 +8,7 @@ use pyo3::types::PyModule;
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
+use crate::joint::{CutIn, Filler, GapOutcome, KeyFit, KeyStandard, MoveTool};
 use crate::mounting::{Law, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
 use crate::wheel::{Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Shape};
@@ -42,7 +43,13 @@ named!(
     Bond,
     MachineKind,
     FlangeKind,
-    BlotterNeed
+    BlotterNeed,
+    KeyStandard,
+    KeyFit,
+    CutIn,
+    MoveTool,
+    Filler,
+    GapOutcome
 );
 
 /// Reads a word.
