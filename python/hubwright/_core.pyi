@@ -3,13 +3,13 @@ Compiled part of hubwright.
 """
 
 from datetime import date
-from hubwright._typing import Names, QuantityLike, Scalar
-from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Material, Outcome, Rotation, Shape, ThreadHand
+from hubwright._typing import Names, PlainLike, QuantityLike, Scalar
+from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Filler, FlangeKind, GapOutcome, KeyFit, KeyStandard, MachineKind, Material, MoveTool, Outcome, Rotation, Shape, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "Blotter", "BlotterLimits", "Checked", "Counts", "Finding", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Limit", "Machine", "Mounting", "Nut", "Problem", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "blotter_limits", "check", "check_file", "check_rows", "field_list", "flange_limits", "hole_limits", "largest_diameter", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "word_lists", "write_demo"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "Blotter", "BlotterLimits", "BrazedKey", "Centring", "Checked", "Counts", "Finding", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Machine", "Mounting", "Nut", "Problem", "PublishedGap", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "blotter_limits", "brazed_key", "centre_slot", "check", "check_file", "check_rows", "chord_height", "field_list", "flange_limits", "hole_limits", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "published_gaps", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "word_lists", "write_demo"]
 
 __version__: Final[str]
 
@@ -118,6 +118,123 @@ class BlotterLimits:
     def need(self, /) -> BlotterNeed:
         """
         Whether the wheel needs blotters.
+        """
+
+@final
+class BrazedKey:
+    """
+    What `brazed_key` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def advice(self, /) -> str:
+        """
+        When to braze, and why; common practice, no source.
+        """
+    @property
+    def area(self, /) -> Scalar:
+        """
+        Bottom and both walls, in mm².
+        """
+    @property
+    def assumes(self, /) -> str:
+        """
+        What the shear stress takes for granted.
+        """
+    @property
+    def bottom(self, /) -> Scalar:
+        """
+        Bottom of the key, which alone is counted for the torque, in mm².
+        """
+    @property
+    def carries(self, /) -> bool | None:
+        """
+        Whether it keeps to what is allowed; None without a torque and an allowed stress.
+        """
+    @property
+    def cold_gap(self, /) -> Scalar:
+        """
+        Gap on one side when cold, in mm; negative binds.
+        """
+    @property
+    def filler_volume(self, /) -> Scalar:
+        """
+        Filler that gap and channels take, in mm³; nothing is added for what runs off.
+        """
+    @property
+    def gap_outcome(self, /) -> GapOutcome | None:
+        """
+        How the hot gap compares with it: `too narrow`, `within`, `too wide`.
+        """
+    @property
+    def hot_gap(self, /) -> Scalar:
+        """
+        Gap on one side when hot, in mm; negative binds.
+        """
+    @property
+    def published(self, /) -> PublishedGap | None:
+        """
+        Published gap of the filler; None without a filler.
+        """
+    @property
+    def shear(self, /) -> Scalar | None:
+        """
+        Shear stress of the bottom, in MPa; None without a torque.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `filler_volume` in mm³, or `shear` in MPa.
+        """
+
+@final
+class Centring:
+    """
+    What `centre_slot` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def cut(self, /) -> Scalar:
+        """
+        How deep the corner at the wide mark has cut since it touched, in mm.
+        """
+    @property
+    def feed_left(self, /) -> Scalar | None:
+        """
+        Feed from here to the depth given, in mm; None without one.
+        """
+    @property
+    def lean(self, /) -> Scalar:
+        """
+        How much the keyway would lean against the key, in degrees.
+        """
+    @property
+    def left_over(self, /) -> Scalar | None:
+        """
+        Greatest offset that the move can leave, in mm; None where neither uncertainty is given.
+        """
+    @property
+    def left_over_lean(self, /) -> Scalar | None:
+        """
+        How much the keyway then leans at most, in degrees.
+        """
+    @property
+    def move_tool(self, /) -> MoveTool:
+        """
+        Which way to move the tool; the work goes the other way instead.
+        """
+    @property
+    def offset(self, /) -> Scalar:
+        """
+        How far the tool is off centre, and so how far to move it, in mm.
+        """
+    @property
+    def wall_difference(self, /) -> Scalar:
+        """
+        How much higher one wall of the keyway would be than the other, if cut like this, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `lean` in degrees.
         """
 
 @final
@@ -519,6 +636,434 @@ class Hub:
         """
 
 @final
+class Key:
+    """
+    The key between shaft and hub.
+
+    Every datum may be given, `hubwright.UNKNOWN` (asked for and not known) or left
+    out (not asked for). Quantities are text such as `"125 mm"` or pint quantities.
+
+    Args:
+        shaft_diameter: Diameter of the shaft at the key.
+        nominal_width: Width it is listed by, which its limits go by.
+        width: Width, as measured.
+        height: Height.
+        length: Length that carries: inside the hub, without round ends.
+        bearing_height: Height over which its side bears, where that is less than half of its height.
+        shaft_keyway: Width of the keyway in the shaft, as measured.
+        hub_keyway: Width of the keyway in the hub, as measured.
+        fit: Fit asked for.
+        torque: Torque that it carries.
+        allowed_shear: Shear stress allowed.
+        allowed_bearing: Bearing stress allowed, of the weakest of key, shaft and hub.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __new__(cls, /, *, shaft_diameter: QuantityLike | Unknown | None = None, nominal_width: QuantityLike | Unknown | None = None, width: QuantityLike | Unknown | None = None, height: QuantityLike | Unknown | None = None, length: QuantityLike | Unknown | None = None, bearing_height: QuantityLike | Unknown | None = None, shaft_keyway: QuantityLike | Unknown | None = None, hub_keyway: QuantityLike | Unknown | None = None, fit: str | Unknown | None = None, torque: QuantityLike | Unknown | None = None, allowed_shear: QuantityLike | Unknown | None = None, allowed_bearing: QuantityLike | Unknown | None = None) -> Key: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def allowed_bearing(self, /) -> Scalar | Unknown | None:
+        """
+        Bearing stress allowed, of the weakest of key, shaft and hub.
+        """
+    @property
+    def allowed_shear(self, /) -> Scalar | Unknown | None:
+        """
+        Shear stress allowed.
+        """
+    @property
+    def bearing_height(self, /) -> Scalar | Unknown | None:
+        """
+        Height over which its side bears, where that is less than half of its height.
+        """
+    @property
+    def fit(self, /) -> KeyFit | Unknown | None:
+        """
+        Fit asked for.
+        """
+    @property
+    def height(self, /) -> Scalar | Unknown | None:
+        """
+        Height.
+        """
+    @property
+    def hub_keyway(self, /) -> Scalar | Unknown | None:
+        """
+        Width of the keyway in the hub, as measured.
+        """
+    @property
+    def length(self, /) -> Scalar | Unknown | None:
+        """
+        Length that carries: inside the hub, without round ends.
+        """
+    @property
+    def nominal_width(self, /) -> Scalar | Unknown | None:
+        """
+        Width it is listed by, which its limits go by.
+        """
+    @property
+    def shaft_diameter(self, /) -> Scalar | Unknown | None:
+        """
+        Diameter of the shaft at the key.
+        """
+    @property
+    def shaft_keyway(self, /) -> Scalar | Unknown | None:
+        """
+        Width of the keyway in the shaft, as measured.
+        """
+    @property
+    def torque(self, /) -> Scalar | Unknown | None:
+        """
+        Torque that it carries.
+        """
+    @property
+    def width(self, /) -> Scalar | Unknown | None:
+        """
+        Width, as measured.
+        """
+
+@final
+class KeySize:
+    """
+    What `key_for` found. Depths are at the middle of the keyway.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def across_hub(self, /) -> Scalar:
+        """
+        From the bottom of the hub's keyway to the far side of the bore, d + t2, in mm.
+        """
+    @property
+    def across_shaft(self, /) -> Scalar:
+        """
+        From the bottom of the shaft's keyway to the far side, d − t1, in mm.
+        """
+    @property
+    def chord_height(self, /) -> Scalar:
+        """
+        Height of the circle over the mouth of the keyway y, in mm.
+        """
+    @property
+    def depth_tolerance(self, /) -> Scalar | None:
+        """
+        How much deeper than that either may be, never shallower; None where it was not read.
+        """
+    @property
+    def height(self, /) -> Scalar:
+        """
+        Height h, in mm.
+        """
+    @property
+    def hub_depth(self, /) -> Scalar:
+        """
+        Depth in the hub t2, in mm.
+        """
+    @property
+    def hub_wall(self, /) -> Scalar:
+        """
+        Height of the keyway's wall in the hub, t2 + y, in mm.
+        """
+    @property
+    def shaft(self, /) -> Scalar:
+        """
+        Diameter of the shaft, in mm.
+        """
+    @property
+    def shaft_depth(self, /) -> Scalar:
+        """
+        Depth in the shaft t1, in mm.
+        """
+    @property
+    def shaft_wall(self, /) -> Scalar:
+        """
+        Height of the keyway's wall in the shaft, t1 − y, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where width, height and depths come from.
+        """
+    @property
+    def standard(self, /) -> KeyStandard:
+        """
+        The standard asked.
+        """
+    @property
+    def trim(self, /) -> KeyTrim | None:
+        """
+        Lengths, chamfer and corner radius; None where they are not known.
+        """
+    @property
+    def width(self, /) -> Scalar:
+        """
+        Width b, in mm.
+        """
+    def widths(self, /, fit: str) -> KeyWidths | None:
+        """
+        Width limits of key and keyways.
+
+        Args:
+            fit: `free`, `normal` or `close`.
+
+        Returns:
+            KeyWidths: None for inch keys, whose tolerances were not read.
+
+        Raises:
+            TextError: Another word.
+
+        Source: ISO 286-1 for the limits; which classes make which fit is from memory.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> widths = hw.joint.key_for("12 mm", "DIN 6885-1").widths("normal")
+            >>> widths
+            <KeyWidths normal: N9 in the shaft, JS9 in the hub>
+            >>> widths.in_hub_um
+            (-15.0, 45.0)
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `across_hub` in mm.
+        """
+
+@final
+class KeyStock:
+    """
+    What `key_stock` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def channels(self, /) -> Scalar:
+        """
+        Filler that the channels of the chamfers hold, in mm³.
+        """
+    @property
+    def class_(self, /) -> str:
+        """
+        Class of the width, such as `h6`.
+        """
+    @property
+    def clears_corners(self, /) -> bool | None:
+        """
+        Whether the chamfers clear the corners of the slot; None without their radius.
+        """
+    @property
+    def height(self, /) -> Scalar:
+        """
+        Height to cut it to, in mm.
+        """
+    @property
+    def least_clearance_um(self, /) -> float:
+        """
+        Least clearance in the slot in µm, both sides together; negative is interference.
+        """
+    @property
+    def length(self, /) -> Scalar:
+        """
+        Length to cut it to, in mm.
+        """
+    @property
+    def most_clearance_um(self, /) -> float:
+        """
+        Most clearance in the slot in µm, both sides together.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Who says that the class makes this fit.
+        """
+    @property
+    def width(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `length` in mm.
+        """
+
+@final
+class KeyStrength:
+    """
+    What `key_strength` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bearing(self, /) -> Scalar:
+        """
+        Bearing stress, in MPa.
+        """
+    @property
+    def bearing_height(self, /) -> Scalar:
+        """
+        Height over which the side bears, in mm.
+        """
+    @property
+    def bearing_length(self, /) -> Scalar | None:
+        """
+        Length at which the allowed bearing stress is reached, in mm; None without one.
+        """
+    @property
+    def carries(self, /) -> bool | None:
+        """
+        Whether every stress whose allowed value is given keeps to it; None when none is.
+        """
+    @property
+    def force(self, /) -> Scalar:
+        """
+        Force at the surface of the shaft, in N.
+        """
+    @property
+    def shear(self, /) -> Scalar:
+        """
+        Shear stress, in MPa.
+        """
+    @property
+    def shear_length(self, /) -> Scalar | None:
+        """
+        Length at which the allowed shear stress is reached, in mm; None without one.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `bearing` in MPa.
+        """
+
+@final
+class KeyTrim:
+    """
+    Lengths and edges of a key, all from memory.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def chamfer(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest chamfer of its edges, in mm.
+        """
+    @property
+    def corner_radius(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest radius in the corners of its keyway, in mm.
+        """
+    @property
+    def least_length(self, /) -> Scalar:
+        """
+        Shortest length of this key, in mm.
+        """
+    @property
+    def lengths(self, /) -> list[Scalar]:
+        """
+        Standard lengths of this key, in mm, shortest first.
+        """
+    @property
+    def most_length(self, /) -> Scalar:
+        """
+        Longest length of this key, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where they come from.
+        """
+
+@final
+class KeyWidths:
+    """
+    Widths of key and keyways that make a fit. Every pair has the smaller figure first.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def classes(self, /) -> tuple[str, str]:
+        """
+        Classes of the keyways in shaft and hub.
+        """
+    @property
+    def fit(self, /) -> KeyFit:
+        """
+        The fit asked for.
+        """
+    @property
+    def hub_keyway(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width of the keyway in the hub, in mm.
+        """
+    @property
+    def in_hub_um(self, /) -> tuple[float, float]:
+        """
+        Least and most clearance in the hub in µm; negative is interference.
+        """
+    @property
+    def in_shaft_um(self, /) -> tuple[float, float]:
+        """
+        Least and most clearance in the shaft in µm; negative is interference.
+        """
+    @property
+    def key(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width of the key, in mm.
+        """
+    @property
+    def shaft_keyway(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width of the keyway in the shaft, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Which classes make the fit.
+        """
+
+@final
+class Keyway:
+    """
+    What `keyway` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def across(self, /) -> Scalar:
+        """
+        From the bottom to the far side of bore or shaft at the given depth, in mm.
+        """
+    @property
+    def across_deepest(self, /) -> Scalar | None:
+        """
+        The same at the greatest depth; None without a tolerance.
+        """
+    @property
+    def chord_height(self, /) -> Scalar:
+        """
+        Height of the circle over the mouth y, in mm.
+        """
+    @property
+    def feed(self, /) -> Scalar:
+        """
+        Feed of a flat tool from first touch to the given depth, in mm.
+        """
+    @property
+    def last_infeed(self, /) -> Scalar | None:
+        """
+        Feed at the last stroke, in mm; None without an infeed.
+        """
+    @property
+    def minutes(self, /) -> float | None:
+        """
+        Minutes to depth; None without infeed and strokes a minute.
+        """
+    @property
+    def strokes(self, /) -> int | None:
+        """
+        Strokes to depth; None without an infeed.
+        """
+    @property
+    def wall(self, /) -> Scalar:
+        """
+        Least height of the walls: t + y in a hub, t − y in a shaft, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `feed` in mm, or `strokes`.
+        """
+
+@final
 class Limit:
     """
     A least or greatest size, and who says so.
@@ -595,6 +1140,7 @@ class Mounting:
         loose_blotter: The loose blotter.
         hub: The hub.
         nut: The nut.
+        key: The key.
 
     Examples:
         >>> import hubwright as hw
@@ -608,7 +1154,7 @@ class Mounting:
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, name: str = "", *, machine: Machine | None = None, spindle: Spindle | None = None, wheel: Wheel | None = None, fixed_flange: Flange | None = None, loose_flange: Flange | None = None, fixed_blotter: Blotter | None = None, loose_blotter: Blotter | None = None, hub: Hub | None = None, nut: Nut | None = None) -> Mounting: ...
+    def __new__(cls, /, name: str = "", *, machine: Machine | None = None, spindle: Spindle | None = None, wheel: Wheel | None = None, fixed_flange: Flange | None = None, loose_flange: Flange | None = None, fixed_blotter: Blotter | None = None, loose_blotter: Blotter | None = None, hub: Hub | None = None, nut: Nut | None = None, key: Key | None = None) -> Mounting: ...
     def __repr__(self, /) -> str: ...
     @property
     def fixed_blotter(self, /) -> Blotter:
@@ -624,6 +1170,11 @@ class Mounting:
     def hub(self, /) -> Hub:
         """
         The hub.
+        """
+    @property
+    def key(self, /) -> Key:
+        """
+        The key.
         """
     @property
     def loose_blotter(self, /) -> Blotter:
@@ -713,6 +1264,33 @@ class Problem:
     def number(self, /) -> int:
         """
         Its number in the table.
+        """
+
+@final
+class PublishedGap:
+    """
+    Published gap of a brazing filler, on one side of the part.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def filler(self, /) -> Filler:
+        """
+        The filler.
+        """
+    @property
+    def least(self, /) -> Scalar:
+        """
+        Least gap, in mm.
+        """
+    @property
+    def most(self, /) -> Scalar:
+        """
+        Greatest gap, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Who says so.
         """
 
 @final
@@ -1172,6 +1750,90 @@ def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityL
         64.0 millimeter
     """
 
+def brazed_key(*, bore: QuantityLike, slot_width: QuantityLike, depth: QuantityLike, key_width: QuantityLike, length: QuantityLike, rise: QuantityLike | None = None, hub_expansion: QuantityLike | None = None, key_expansion: QuantityLike | None = None, chamfer: QuantityLike | None = None, filler: str | None = None, torque: QuantityLike | None = None, sound_share: PlainLike | None = None, allowed_shear: QuantityLike | None = None, hub_length: QuantityLike | None = None) -> BrazedKey:
+    """
+    A key brazed into a hub: gap when hot, filler, and the stress that a torque makes.
+
+    Args:
+        bore: Diameter of the bore.
+        slot_width: Width of the slot, below the bore.
+        depth: Depth of the slot at the middle, t2.
+        key_width: Width of the key.
+        length: Length that is brazed.
+        rise: How much hotter than when measured it is brazed, up to 1500 K; with both expansions.
+        hub_expansion: Mean expansion of the hub over the rise, more than at room temperature.
+        key_expansion: Mean expansion of the key over the rise.
+        chamfer: Chamfer of the key's bottom edges.
+        filler: A filler of `published_gaps()`, such as `"silver, flux"`.
+        torque: Torque on the key; with `sound_share`.
+        sound_share: Share of the bottom that the filler has wetted, above 0 to 1.
+        allowed_shear: Shear stress allowed of the joint.
+        hub_length: Length of the hub, which the key may not pass.
+
+    Returns:
+        BrazedKey: `.hot_gap`, `.gap_outcome`, `.filler_volume`, `.shear`, `.carries`, `.assumes`, `.advice`.
+
+    Raises:
+        MissingError: One of several arguments that belong together.
+        UnitError, TextError: No quantities of these kinds, or another filler.
+        OutOfRangeError: A slot as wide as the bore, a key longer than its hub, a share outside 0 to 1.
+
+    Conservative: the bottom alone takes the torque, in even shear; walls are not counted.
+
+    Source: linear thermal expansion; geometry; statics; each published gap has its own.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.brazed_key(
+        ...     bore="22 mm", slot_width="4.06 mm", depth="1.8 mm", key_width="4 mm", length="18 mm",
+        ...     rise="630 K", hub_expansion="20 um/m/K", key_expansion="12 um/m/K", filler="any",
+        ...     torque="4 N m", sound_share=0.7, allowed_shear="25 MPa",
+        ... )
+        >>> found
+        <BrazedKey gap 0.0405 mm a side, filler 5.81 mm³, shear 7.215 MPa>
+        >>> found.gap_outcome
+        <GapOutcome.WITHIN: 'within'>
+        >>> found.advice.split(":")[0]
+        'Braze before the last facing and finish boring'
+    """
+
+def centre_slot(*, bore: QuantityLike, tool_width: QuantityLike, left_mark: QuantityLike, right_mark: QuantityLike, measured_within: QuantityLike | None = None, repeatability: QuantityLike | None = None, depth: QuantityLike | None = None) -> Centring:
+    """
+    Where a slotting tool stands in a bore, by the two marks that its corners leave.
+
+    Each corner cuts a flat from its side to where the bore passes the edge: the tool is off centre by half of
+    the difference of the marks, toward the wide one, and has to go toward the narrow one.
+
+    Args:
+        bore: Diameter of the bore.
+        tool_width: Width of the tool, below the bore.
+        left_mark: Width of the mark on the left, above zero.
+        right_mark: Width of the mark on the right, above zero.
+        measured_within: How well one mark is measured, either way; a smaller offset says `stay`.
+        repeatability: How far off the work can lie when the fixture takes it again, either way.
+        depth: Depth of the keyway at the middle, for the feed that is left.
+
+    Returns:
+        Centring: `.offset`, `.move_tool`, `.lean`, `.left_over`, `.feed_left`.
+
+    Raises:
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A mark of no width, marks that meet, a tool as wide as the bore.
+
+    Source: geometry of the circle; that equal marks mean a centred tool is common practice, no source.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.centre_slot(
+        ...     bore="22 mm", tool_width="4 mm", left_mark="0.60 mm", right_mark="0.36 mm",
+        ...     measured_within="0.02 mm", repeatability="0.01 mm", depth="1.8 mm",
+        ... )
+        >>> found
+        <Centring move the tool right by 0.12 mm>
+        >>> print(f"{found.left_over:.2f~P} at most is left, {found.feed_left:.3f~P} to go")
+        0.03 mm at most is left, 1.905 mm to go
+    """
+
 def check(mounting: Mounting, *, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None) -> Verdict:
     """
     Judges a mounting by every rule.
@@ -1265,6 +1927,28 @@ def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names
         1
     """
 
+def chord_height(diameter: QuantityLike, width: QuantityLike) -> Scalar:
+    """
+    Height of a circle over its chord, y = (d − √(d² − b²)) / 2.
+
+    Args:
+        diameter: Diameter of the circle, above zero.
+        width: Width of the slot, above zero and below the diameter.
+
+    Returns:
+        The height, in mm.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `keyway`.
+
+    Source: geometry of the circle.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.chord_height('20 mm', '6 mm'):.4f~P}")
+        0.4606 mm
+    """
+
 def field_list() -> list[tuple[str, str, str, str, list[str], list[str], str, str]]:
     """
     Every field of a mounting, as rows of place, attribute, heading, kind, units, words, what `none` says, and doc.
@@ -1322,6 +2006,144 @@ def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None 
         <Limit 45 mm by ratio: 29 CFR 1910.211(b)(13) (read in a reprint)>
     """
 
+def key_for(shaft_diameter: QuantityLike, standard: str) -> KeySize:
+    """
+    The key that goes with a shaft, and how deep it sits.
+
+    Args:
+        shaft_diameter: Over 6 to 500 mm (DIN 6885-1), 12 to 50 mm as listed (DIN 6885-2), over 5/16 to
+            6-1/2 in (ANSI B17.1; rectangular over 7/16 in). A step includes its upper end.
+        standard: `"DIN 6885-1"` (or `"ISO 773"`), `"DIN 6885-2"` for machine tools, `"ANSI B17.1 square"` or
+            `"ANSI B17.1 rectangular"`.
+
+    Returns:
+        KeySize: `.width`, `.height`, `.shaft_depth`, `.hub_depth`, `.across_shaft`, `.across_hub`, `.widths(fit)`.
+
+    Raises:
+        UnitError, TextError: No length, or another standard.
+        OutOfRangeError: A shaft outside the table; the message says how far it reaches.
+
+    Source: DIN 6885-1 and -2, ANSI B17.1-1967, all in reprints; `.trim` is from memory.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> key = hw.joint.key_for("22 mm", "DIN 6885-1")
+        >>> key
+        <KeySize 6 mm x 6 mm, DIN 6885-1>
+        >>> print(f"{key.across_shaft:.1f~P}, {key.across_hub:.1f~P}")
+        18.5 mm, 24.8 mm
+        >>> inch = hw.joint.key_for("1 in", "ANSI B17.1 square")
+        >>> print(f"S {inch.across_shaft.m_as('in'):.3f} in, T {inch.across_hub.m_as('in'):.3f} in")
+        S 0.859 in, T 1.114 in
+    """
+
+def key_stock(*, slot_width: QuantityLike, fit: str, height: QuantityLike, length: QuantityLike, proud: QuantityLike | None = None, long: QuantityLike | None = None, chamfer: QuantityLike | None = None, corner_radius: QuantityLike | None = None, hub_length: QuantityLike | None = None) -> KeyStock:
+    """
+    Key steel to make for a slot that is there already.
+
+    Args:
+        slot_width: Width of the slot, as measured.
+        fit: `"push"` (no shake, for a key to be brazed; taken for h6) or a class for shafts, like `"h9"`.
+        height: Height of the finished key.
+        length: Length of the finished key.
+        proud: Height left on, to come off when the hub is finished, zero or more.
+        long: Length left on, likewise.
+        chamfer: Chamfer of both bottom edges, which makes channels for the filler.
+        corner_radius: Radius in the corners of the slot.
+        hub_length: Length of the finished hub, which the finished key may not pass.
+
+    Returns:
+        KeyStock: `.width` (least, greatest), `.height`, `.length`, `.channels`, `.clears_corners`.
+
+    Raises:
+        UnitError, TextError: No lengths, or no class for shafts.
+        OutOfRangeError: A key longer than its hub, a chamfer that leaves no bottom, figures not above zero.
+
+    Source: ISO 286-1 for the limits; that a key to be brazed is a push with no shake is common practice, no source.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.key_stock(
+        ...     slot_width="4.02 mm", fit="push", height="4 mm", length="18 mm", proud="0.3 mm", long="1 mm",
+        ... )
+        <KeyStock 4.012 to 4.02 mm wide, 4.3 mm high, 19 mm long>
+    """
+
+def key_strength(*, torque: QuantityLike, shaft_diameter: QuantityLike, width: QuantityLike, height: QuantityLike, length: QuantityLike, allowed_shear: QuantityLike | None = None, allowed_bearing: QuantityLike | None = None, bearing_height: QuantityLike | None = None, hub_length: QuantityLike | None = None) -> KeyStrength:
+    """
+    Shear and bearing stress of a key from a torque, τ = 2 T / (d b L) and p = 2 T / (d c L).
+
+    Args:
+        torque: Torque that the key carries, above zero.
+        shaft_diameter: Diameter of the shaft.
+        width: Width of the key, below the shaft's diameter.
+        height: Height of the key; half of it bears.
+        length: Length that carries: inside the hub, without round ends.
+        allowed_shear: Shear stress allowed; your figure, with your factor in it.
+        allowed_bearing: Bearing stress allowed, of the weakest of key, shaft and hub.
+        bearing_height: Height over which the side bears, where it is less than half of the key's.
+        hub_length: Length of the hub, which the key may not pass.
+
+    Returns:
+        KeyStrength: `.shear`, `.bearing`, `.shear_length`, `.bearing_length`, `.carries`.
+
+    Raises:
+        UnitError, TextError: No quantities of these kinds.
+        OutOfRangeError: A figure that is not above zero, a key longer than its hub, as wide as its shaft.
+
+    Even load along the key; no friction, shock or fatigue.
+
+    Source: statics of keys (Shigley; Mott; Machinery's Handbook).
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.key_strength(
+        ...     torque="13.2 N m", shaft_diameter="22 mm", width="6 mm", height="6 mm", length="20 mm",
+        ...     allowed_shear="60 MPa", allowed_bearing="90 MPa",
+        ... )
+        >>> found
+        <KeyStrength shear 10 MPa, bearing 20 MPa>
+        >>> print(found.carries, f"{found.bearing_length:.2f~P}")
+        True 4.44 mm
+    """
+
+def keyway(*, cut_in: str, diameter: QuantityLike, width: QuantityLike, depth: QuantityLike, depth_tolerance: QuantityLike | None = None, infeed: QuantityLike | None = None, strokes_per_minute: PlainLike | None = None) -> Keyway:
+    """
+    A keyway: how deep it is by the ways it is measured, and the strokes it takes.
+
+    A flat tool touches a bore first with its two corners, so that it goes t + y from first touch; a shaft it
+    touches at the crown.
+
+    Args:
+        cut_in: `"hub"` or `"shaft"`.
+        diameter: Diameter of bore or shaft.
+        width: Width of the keyway, below the diameter.
+        depth: Depth at the middle, from where the circle would be: t2 of a hub, t1 of a shaft.
+        depth_tolerance: How much deeper it may be, zero or more.
+        infeed: Feed at each stroke; some 0.02 mm by hand on a shaper is common practice, no source.
+        strokes_per_minute: Strokes that the machine makes in a minute, a plain number above zero.
+
+    Returns:
+        Keyway: `.across`, `.wall`, `.feed`, `.strokes`, `.minutes`. Strokes that take out spring are not counted.
+
+    Raises:
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A slot as wide as the bore, a keyway without walls, figures that are not above zero.
+
+    Source: geometry of the circle.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.keyway(
+        ...     cut_in="hub", diameter="22 mm", width="4 mm", depth="1.8 mm", depth_tolerance="0.1 mm",
+        ...     infeed="0.02 mm", strokes_per_minute=50,
+        ... )
+        >>> print(f"{found.feed:.3f~P}, {found.strokes} strokes, {found.minutes} min")
+        1.983 mm, 100 strokes, 2.0 min
+        >>> print(f"{found.across:.1f~P} to {found.across_deepest:.1f~P} across")
+        23.8 mm to 23.9 mm across
+    """
+
 def largest_diameter(speed: QuantityLike, rim_speed: QuantityLike) -> Scalar:
     """
     Largest wheel that a spindle may turn without passing a rim speed, d = v / (π · n).
@@ -1342,6 +2164,16 @@ def largest_diameter(speed: QuantityLike, rim_speed: QuantityLike) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.wheel.largest_diameter('2850 rpm', '35 m/s'):.1f~P}")
         234.5 mm
+    """
+
+def published_gaps() -> list[PublishedGap]:
+    """
+    Published gaps of brazing fillers, hot and on one side of the part, each with its source.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.published_gaps()[-1]
+        <PublishedGap any: 0.03 mm to 0.08 mm: an encyclopaedia's article on brazing (read)>
     """
 
 def rim_speed(diameter: QuantityLike, speed: QuantityLike) -> Scalar:
