@@ -425,7 +425,8 @@ fn a_key_that_makes_no_sense_is_told() {
             &["`allowed_bearing`"],
         );
     }
-    let fields: [(&str, fn(&mut KeyStrength, f64)); 5] = [
+    type Field = (&'static str, fn(&mut KeyStrength, f64));
+    let fields: [Field; 5] = [
         ("torque", |key, value| key.torque = nm_torque(value)),
         ("shaft_diameter", |key, value| key.shaft_diameter = mm(value)),
         ("width", |key, value| key.width = mm(value)),

@@ -1831,7 +1831,7 @@ def centre_slot(*, bore: QuantityLike, tool_width: QuantityLike, left_mark: Quan
         >>> found
         <Centring move the tool right by 0.12 mm>
         >>> print(f"{found.left_over:.2f~P} at most is left, {found.feed_left:.3f~P} to go")
-        0.03 mm at most is left, 1.905 mm to go
+        0.03 mm at most is left, 1.906 mm to go
     """
 
 def check(mounting: Mounting, *, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None) -> Verdict:

@@ -204,7 +204,7 @@ found! {
 ///     >>> found
 ///     <Centring move the tool right by 0.12 mm>
 ///     >>> print(f"{found.left_over:.2f~P} at most is left, {found.feed_left:.3f~P} to go")
-///     0.03 mm at most is left, 1.905 mm to go
+///     0.03 mm at most is left, 1.906 mm to go
 #[pyfunction]
 #[pyo3(signature = (*, bore, tool_width, left_mark, right_mark, measured_within = None, repeatability = None, depth = None))]
 pub fn centre_slot(
