@@ -46,7 +46,7 @@ def test_offset_and_height_solve_the_two_equations_of_the_marks() -> None:
     b, left, right, bore = (sympy.Rational(text) for text in ("4", "0.60", "0.36", "22"))
     solved = sympy.solve([b / 2 - e - x - left, b / 2 + e - x - right], [e, x])
     edge = sympy.sqrt((bore / 2) ** 2 - solved[x] ** 2)
-    found = joint.centre_slot(bore="22 mm", tool_width="4 mm", left_mark="0.60 mm", right_mark="0.36 mm", depth="1.8 mm")
+    found = joint.centre_slot(**MARKS, depth="1.8 mm")
     # The tool stands to the left, where e is negative, and has to go right.
     assert solved[e] < 0
     assert found.move_tool is hw.MoveTool.RIGHT
@@ -78,7 +78,12 @@ def test_a_4_mm_keyway_in_a_22_mm_bore_from_the_first_touch_to_the_key() -> None
 
 @pytest.mark.parametrize(
     ("shaft", "key", "t1", "t2"),
-    [("8 mm", (2, 2), 1.2, 1.0), ("22 mm", (6, 6), 3.5, 2.8), ("30 mm", (8, 7), 4.0, 3.3), ("500 mm", (100, 50), 31, 19.4)],
+    [
+        ("8 mm", (2, 2), 1.2, 1.0),
+        ("22 mm", (6, 6), 3.5, 2.8),
+        ("30 mm", (8, 7), 4.0, 3.3),
+        ("500 mm", (100, 50), 31, 19.4),
+    ],
 )
 def test_din_keys_and_depths_come_out(shaft: str, key: tuple[int, int], t1: float, t2: float) -> None:
     for standard in ("DIN 6885-1", "ISO 773", hw.KeyStandard.DIN_6885_1):
@@ -102,7 +107,13 @@ def test_the_high_form_sits_deeper_in_the_shaft() -> None:
 
 @pytest.mark.parametrize(
     ("d", "s", "t"),
-    [("0.5 in", 0.430, 0.560), ("3/4 in", 0.644, 0.837), ("1 in", 0.859, 1.114), ("1-1/4 in", 1.112, 1.367), ("2 in", 1.718, 2.223)],
+    [
+        ("0.5 in", 0.430, 0.560),
+        ("3/4 in", 0.644, 0.837),
+        ("1 in", 0.859, 1.114),
+        ("1-1/4 in", 1.112, 1.367),
+        ("2 in", 1.718, 2.223),
+    ],
 )
 def test_inch_keyseats_are_measured_as_printed(d: str, s: float, t: float) -> None:
     found = joint.key_for(d, "ANSI B17.1 square")
@@ -178,7 +189,7 @@ STOCK = {"slot_width": "4 mm", "fit": "push", "height": "4 mm", "length": "18 mm
 @pytest.mark.parametrize(
     ("call", "good", "bad", "kind", "says"),
     [
-        (joint.key_strength, KEY, {"hub_length": "18 mm"}, hw.OutOfRangeError, "`length` is 20 mm, above the hub's 18 mm"),
+        (joint.key_strength, KEY, {"hub_length": "18 mm"}, hw.OutOfRangeError, "is 20 mm, above the hub's 18 mm"),
         (joint.key_strength, KEY, {"torque": "13 Hz"}, hw.TextError, "torque"),
         (joint.key_strength, KEY, {"torque": 13.2}, hw.UnitError, "without a unit"),
         (joint.keyway, CUT, {"width": "23 mm"}, hw.OutOfRangeError, "narrower than its bore"),
