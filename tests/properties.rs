@@ -170,6 +170,18 @@ const SOUND: &[(&str, &str)] = &[
     ("hub stabilisers", "0 mm"),
     ("nut thread hand", "right"),
     ("nut length", "12 mm"),
+    ("key shaft diameter", "22 mm"),
+    ("key nominal width", "6 mm"),
+    ("key width", "5.99 mm"),
+    ("key height", "6 mm"),
+    ("key length", "20 mm"),
+    ("key bearing height", "2.5 mm"),
+    ("key shaft keyway", "5.99 mm"),
+    ("key hub keyway", "6 mm"),
+    ("key fit", "normal"),
+    ("key torque", "13.2 N m"),
+    ("key allowed shear stress", "60 MPa"),
+    ("key allowed bearing stress", "90 MPa"),
 ];
 
 /// What the other sound mountings have instead.
@@ -319,13 +331,27 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
             .map(|text| Date::read(text).expect("a day").days() as f64)
             .to_vec(),
         // On the verge by the factor asked for: strength = factor × stress at the hole.
-        "pressure or stress" => {
+        "pressure or stress" if field.place != "key" => {
             let of = |name| row[at("wheel", name)];
             let (a, b) = (of("hole") / 2e9, diameter / 2e9);
             let (nu, rho) = (of("poisson_ratio") / 1e9, of("density") / 1e3);
             let w = turns / 1e6 * std::f64::consts::PI / 30.0;
             let stress = rho * w * w / 4.0 * ((3.0 + nu) * b * b + (1.0 - nu) * a * a);
             vec![stress * 1e3, stress * of("burst_factor") / 1e6]
+        }
+        // On the verge: 2 T / (d b L) and 2 T / (d c L), in mPa of µN·m and nm.
+        "torque" | "pressure or stress" => {
+            let of = |name| row[at("key", name)];
+            let (d, l) = (of("shaft_diameter") / 1e9, of("length") / 1e9);
+            let sides = [of("width") / 1e9, of("height") / 2e9, of("bearing_height") / 1e9];
+            let stress = |side: f64| 2.0 * of("torque") / 1e6 / (d * side * l) * 1e3;
+            match field.name {
+                "allowed_shear" => vec![stress(sides[0])],
+                "allowed_bearing" => vec![stress(sides[1]), stress(sides[2])],
+                _ => [("allowed_shear", sides[0]), ("allowed_bearing", sides[2])]
+                    .map(|(allowed, side)| of(allowed) / 1e3 * d * side * l / 2.0 * 1e6)
+                    .to_vec(),
+            }
         }
         _ => return anything(field, choice),
     };
@@ -354,6 +380,7 @@ fn anything(field: &Field, choice: u32) -> f64 {
         "temperature difference" => (share * 80e3).round(),
         "thermal expansion" => (share * 25e6).round(),
         "pressure or stress" => (1e9 * 10_f64.powf(share * 2.0)).round(),
+        "torque" => (1e6 * 10_f64.powf(share * 3.0)).round(),
         "density" => (1e6 + share * 8e6).round(),
         "plain number" => (1e7 * 10_f64.powf(share * 3.0)).round(),
         other => panic!("a kind of field that this test does not know: {other}"),
@@ -932,6 +959,7 @@ mod sheets {
             "thermal expansion" => "um/m/K",
             "pressure or stress" => "kPa",
             "density" => "g/cm3",
+            "torque" => "N m",
             _ => return None,
         })
     }
@@ -950,7 +978,7 @@ mod sheets {
             // 1/8000 in is 125 millionths of an inch.
             ("length", _) if style == Style::Inches => decimal((fact / GRID) as i128 * 125),
             (
-                "length" | "rotational speed" | "speed" | "thermal expansion"
+                "length" | "rotational speed" | "speed" | "thermal expansion" | "torque"
                 | "pressure or stress" | "density",
                 _,
             ) => decimal(fact as i128),

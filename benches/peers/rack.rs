@@ -53,6 +53,8 @@ fn word(field: &Field, words: usize, spread: f64, any: f64) -> f64 {
         ("machine", "kind") => 2.0,
         ("machine", _) => 1.0,
         ("spindle", "rotation") => 1.0,
+        // A normal fit.
+        ("key", _) => 1.0,
         (_, "used_before" | "bushing_touches_flange" | "bushing_nested") => 1.0,
         _ => 0.0,
     };
@@ -96,6 +98,15 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("hub", "thread_to") => from(40e6, 90e6),
         ("hub", _) => from(0.0, 5e6),
         ("nut", _) => from(8e6, 15e6),
+        ("key", "nominal_width" | "height") => 6e6,
+        ("key", "width" | "shaft_keyway") => from(5.969e6, 6.001e6),
+        ("key", "hub_keyway") => from(5.984e6, 6.016e6),
+        ("key", "shaft_diameter") => from(17e6, 22e6),
+        ("key", "bearing_height") => from(2e6, 3.5e6),
+        ("key", "torque") => from(5e6, 40e6),
+        ("key", "allowed_shear") => from(40e9, 80e9),
+        ("key", "allowed_bearing") => from(80e9, 150e9),
+        ("key", _) => from(10e6, 30e6),
         (place, "thickness") if place.ends_with("blotter") => from(0.2e6, 1e6),
         _ => from(3e6, 25e6),
     }

@@ -382,6 +382,39 @@ def thread_reach(r: Rack) -> Cells:
     )
 
 
+def key_overloaded(r: Rack) -> Cells:
+    """Is the key sheared or pressed beyond the stresses allowed?"""
+    names = [f"key.{name}" for name in ("torque", "shaft_diameter", "width", "height", "length")]
+    torque, shaft, width, height, length = (r[name] for name in names)
+    force = 2.0 * (torque / 1e6) / (shaft / 1e9)
+    bears = np.fmin(height / 2.0, r["key.bearing_height"])
+    sheared = np.rint(force / (width / 1e9 * (length / 1e9)) * 1e3)
+    pressed = np.rint(force / (bears / 1e9 * (length / 1e9)) * 1e3)
+    over = (sheared > r["key.allowed_shear"]) | (pressed > r["key.allowed_bearing"])
+    blank = r.blank(*names, "key.bearing_height", "key.allowed_shear", "key.allowed_bearing")
+    return choose((over, REFUSE), (blank, UNKNOWN))
+
+
+# Lower and upper deviations in µm of keyways in shaft and hub, free, normal and close, from over 3 to 6 mm.
+KEYWAYS = 1e3 * np.array([[[0, 30], [30, 78]], [[-30, 0], [-15, 15]], [[-42, -12], [-42, -12]]])
+KEY = 1e3 * np.array([-30, 0])
+
+
+def key_fit(r: Rack) -> Cells:
+    """Are the widths of key and keyways outside the limits of the fit asked for? The rack has keys of 6 mm."""
+    nominal, fit = r["key.nominal_width"], np.nan_to_num(r["key.fit"]).astype(np.intp)
+    off = np.zeros(len(nominal), bool)
+    for name, lower, upper in (
+        ("width", *KEY),
+        ("shaft_keyway", *(KEYWAYS[fit, 0, end] for end in (0, 1))),
+        ("hub_keyway", *(KEYWAYS[fit, 1, end] for end in (0, 1))),
+    ):
+        width = r[f"key.{name}"]
+        off |= (width < nominal + lower) | (width > nominal + upper)
+    blank = r.blank("key.fit", "key.nominal_width", "key.width", "key.shaft_keyway", "key.hub_keyway")
+    return choose((blank, UNKNOWN), (off, CAUTION))
+
+
 def guard_open(r: Rack) -> Cells:
     """Is the guard open further than this machine allows, or does the opening start too high?"""
     kind, exposure, start = r["machine.kind"], r["machine.guard_exposure"], r["machine.guard_start"]

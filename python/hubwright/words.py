@@ -286,3 +286,77 @@ class Metal(StrEnum):
     """Aluminium alloy."""
     BRASS = "brass"
     """Brass."""
+
+
+class KeyStandard(StrEnum):
+    """The standard that a key is taken from."""
+
+    DIN_6885_1 = "DIN 6885-1"
+    """ISO 773 and DIN 6885-1, the usual form."""
+    DIN_6885_2 = "DIN 6885-2"
+    """DIN 6885-2, deeper in the shaft and shallower in the hub, for machine tools."""
+    B17_1_SQUARE = "ANSI B17.1 square"
+    """Square inch keys."""
+    B17_1_RECTANGULAR = "ANSI B17.1 rectangular"
+    """Rectangular inch keys."""
+
+
+class KeyFit(StrEnum):
+    """How tightly a key sits in its keyways."""
+
+    FREE = "free"
+    """Slides: H9 in the shaft, D10 in the hub."""
+    NORMAL = "normal"
+    """The usual one: N9 in the shaft, JS9 in the hub."""
+    CLOSE = "close"
+    """Tight in both: P9."""
+
+
+class CutIn(StrEnum):
+    """Which part a keyway is cut in."""
+
+    HUB = "hub"
+    """In the bore of a hub."""
+    SHAFT = "shaft"
+    """In a shaft."""
+
+
+class MoveTool(StrEnum):
+    """Which way a slotting tool has to go."""
+
+    STAY = "stay"
+    """Nowhere: the marks are equal as far as they were read."""
+    LEFT = "left"
+    """Toward the left mark."""
+    RIGHT = "right"
+    """Toward the right mark."""
+
+
+class Filler(StrEnum):
+    """A brazing filler, and how it is used."""
+
+    SILVER_FLUX = "silver, flux"
+    """Silver with flux."""
+    SILVER_MAKER = "silver, maker's note"
+    """Silver with flux, as a maker of fillers has it."""
+    SILVER_ATMOSPHERE = "silver, atmosphere"
+    """Silver in a controlled atmosphere."""
+    COPPER = "copper"
+    """Copper in a furnace."""
+    NICKEL = "nickel"
+    """Nickel."""
+    COPPER_PHOSPHORUS = "copper-phosphorus"
+    """Copper-phosphorus, which is not for steel."""
+    ANY = "any"
+    """Any filler that is drawn in by the gap."""
+
+
+class GapOutcome(StrEnum):
+    """How a gap compares with the published range."""
+
+    TOO_NARROW = "too narrow"
+    """Narrower than the range: filler may not get in."""
+    WITHIN = "within"
+    """On the range's ends or between them."""
+    TOO_WIDE = "too wide"
+    """Wider than the range: the filler may not hold in it."""

@@ -1,22 +1,34 @@
 //! The joint between hub, spindle and wheel: what fits into what.
 
+pub mod braze;
+pub mod centring;
 pub mod class;
 pub mod fits;
 pub mod formula;
+pub mod key;
+pub mod key_stock;
+pub mod key_strength;
+pub mod keyway;
 pub mod limits;
 mod lookup;
 pub mod press;
 pub mod warmth;
 
+pub use braze::{BrazedKey, BrazedKeyFound, Filler, GapOutcome, PublishedGap, published_gap};
+pub use centring::{Centring, MoveTool, SlotMarks};
 pub use class::{Class, Feature};
 pub use fits::{Fit, FitBasis, FitKind, RankedFit, fit, fits_for};
 pub use formula::{deviation_by_formula, grade_by_formula, tolerance_factor};
+pub use key::{KeyFit, KeySize, KeyStandard, KeyTrim, KeyWidths, key_for};
+pub use key_stock::{KeyStock, KeyStockFound, key_class};
+pub use key_strength::{KeyStrength, KeyStrengthFound};
+pub use keyway::{CutIn, Keyway, KeywayFound, chord_height};
 pub use limits::{Judgement, Limits, SizeOutcome, limits};
 pub use press::{ElasticLimit, PressFit, PressFitFound, Pressed, Smoothing, elastic_limit};
 pub use warmth::{At20, Expansion, Metal, at_20_c, published_expansion};
 
 use crate::source::Source;
-use crate::tables::{expansion, iso286};
+use crate::tables::{brazing, expansion, iso286, keys};
 
 /// Every source that this module cites beside the arithmetic.
 pub const SOURCES: &[Source] = &[
@@ -36,4 +48,25 @@ pub const SOURCES: &[Source] = &[
     expansion::EXPANSIONS,
     warmth::REFERENCE,
     warmth::LINEAR,
+];
+
+/// Every source that keys, keyways and brazing cite beside the arithmetic.
+pub const KEY_SOURCES: &[Source] = &[
+    keys::DIN_6885_1,
+    keys::DIN_6885_2,
+    keys::B17_1,
+    keys::B17_1_DEPTHS,
+    keys::LENGTHS_RECALLED,
+    keys::FITS_RECALLED,
+    key_strength::KEY_STATICS,
+    centring::EQUAL_MARKS,
+    key_stock::PUSH,
+    braze::ORDER_OF_WORK,
+    brazing::SILVER_FLUX.1,
+    brazing::SILVER_MAKER.1,
+    brazing::SILVER_ATMOSPHERE.1,
+    brazing::COPPER.1,
+    brazing::NICKEL.1,
+    brazing::COPPER_PHOSPHORUS.1,
+    brazing::CAPILLARY.1,
 ];

@@ -12,9 +12,10 @@ use super::fields::{COUNT, FIELDS, Field, with_parts};
 use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
+use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Velocity, Words,
+    TemperatureCoefficient, TemperatureInterval, Torque, Velocity, Words,
 };
 use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};
 use crate::wheel::flange::has_table;

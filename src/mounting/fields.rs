@@ -10,9 +10,10 @@ use std::sync::LazyLock;
 use super::sort::{FieldType, Sort};
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
+use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, Date, Decimal, Length, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Velocity,
+    TemperatureCoefficient, TemperatureInterval, Torque, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -198,6 +199,33 @@ macro_rules! with_parts {
                     /// Length of thread in it.
                     length: Length = "length" ["thread length"], Positive, Absent;
                 }
+                /// The key between shaft and hub.
+                Key {
+                    /// Diameter of the shaft at the key.
+                    shaft_diameter: Length = "shaft diameter" ["shaft", "shaft dia"], Positive, Absent;
+                    /// Width it is listed by, which its limits go by.
+                    nominal_width: Length = "nominal width" ["nominal size"], Positive, Absent;
+                    /// Width, as measured.
+                    width: Length = "width" [], Positive, Absent;
+                    /// Height.
+                    height: Length = "height" [], Positive, Absent;
+                    /// Length that carries: inside the hub, without round ends.
+                    length: Length = "length" ["carrying length"], Positive, Absent;
+                    /// Height over which its side bears, where that is less than half of its height.
+                    bearing_height: Length = "bearing height" ["depth in hub"], Positive, Absent;
+                    /// Width of the keyway in the shaft, as measured.
+                    shaft_keyway: Length = "shaft keyway" ["keyway in shaft", "keyseat", "shaft keyway width"], Positive, Absent;
+                    /// Width of the keyway in the hub, as measured.
+                    hub_keyway: Length = "hub keyway" ["keyway in hub", "hub keyway width"], Positive, Absent;
+                    /// Fit asked for.
+                    fit: KeyFit = "fit" ["fit class"], Any, Absent;
+                    /// Torque that it carries.
+                    torque: Torque = "torque" [], Positive, Absent;
+                    /// Shear stress allowed.
+                    allowed_shear: Pressure = "allowed shear stress" ["allowed shear", "allowable shear stress"], Positive, Absent;
+                    /// Bearing stress allowed, of the weakest of key, shaft and hub.
+                    allowed_bearing: Pressure = "allowed bearing stress" ["allowed bearing", "allowable bearing stress", "allowed crushing stress"], Positive, Absent;
+                }
             }
             places {
                 machine: Machine = "machine" ["grinder"];
@@ -209,6 +237,7 @@ macro_rules! with_parts {
                 loose_blotter: Blotter = "loose blotter" ["outer blotter", "front blotter"];
                 hub: Hub = "hub" ["adapter", "adaptor", "sleeve", "arbor", "arbour"];
                 nut: Nut = "nut" [];
+                key: Key = "key" [];
             }
         }
     };

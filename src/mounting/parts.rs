@@ -5,9 +5,10 @@ use super::fields::with_parts;
 use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;
+use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
-    TemperatureInterval, Velocity,
+    TemperatureInterval, Torque, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 

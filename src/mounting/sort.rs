@@ -2,10 +2,12 @@
 
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
+use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, Date, Decimal, Exact, FRACTION, Kind, Length, MassDensity, Pressure,
-    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Velocity, Words, degree, figure,
-    foot_per_minute, inches, kelvin, millimetres, number, per_kelvin, read, takes_fractions,
+    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Velocity, Words, degree,
+    figure, foot_per_minute, inches, kelvin, millimetres, number, per_kelvin, read,
+    takes_fractions,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -69,6 +71,7 @@ shown! {
         Shop::Metric => millimetres(nm),
         Shop::Inch => inches(nm),
     }, most 10e9;
+    Torque: |t, _shop| format!("{} N m", figure(t / 1e6, 4)), most 1e15;
     Velocity: |v, shop| match shop {
         Shop::Metric => format!("{} m/s", figure(v / 1e6, 3)),
         Shop::Inch => format!("{} sfpm", figure(Self::from_exact(v).get::<foot_per_minute>(), 1)),
@@ -193,7 +196,8 @@ word_fields!(
     Abrasive,
     Bond,
     MachineKind,
-    FlangeKind
+    FlangeKind,
+    KeyFit
 );
 
 /// Prints a value as findings do in a millimetre shop.

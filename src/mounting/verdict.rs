@@ -11,8 +11,8 @@ use super::terms::Terms;
 use crate::error::Error;
 use crate::source::Source;
 use crate::units::{
-    Angle, AngularVelocity, Date, Exact, Length, Ratio, Shop, Velocity, degree, meter_per_second,
-    millimeter, ratio, revolution_per_minute, words,
+    Angle, AngularVelocity, Date, Exact, Length, Pressure, Ratio, Shop, Velocity, degree,
+    megapascal, meter_per_second, millimeter, ratio, revolution_per_minute, words,
 };
 
 words! {
@@ -60,6 +60,8 @@ pub enum Figure {
     Size(Length),
     /// Angle.
     Angle(Angle),
+    /// Stress.
+    Stress(Pressure),
     /// Day.
     Day(Date),
     /// Plain factor.
@@ -77,6 +79,7 @@ impl Figure {
             Measure::Rim => Some(Self::Rim(Exact::from_exact(fact))),
             Measure::Size => Some(Self::Size(Exact::from_exact(fact))),
             Measure::Angle => Some(Self::Angle(Exact::from_exact(fact))),
+            Measure::Stress => Some(Self::Stress(Exact::from_exact(fact))),
             Measure::Day => Some(Self::Day(Date::from_days(fact as i64))),
             Measure::Factor => Some(Self::Factor(Exact::from_exact(fact))),
         }
@@ -89,6 +92,7 @@ impl Figure {
             Self::Rim(v) => v.get::<meter_per_second>(),
             Self::Size(d) => d.get::<millimeter>(),
             Self::Angle(a) => a.get::<degree>(),
+            Self::Stress(p) => p.get::<megapascal>(),
             Self::Day(day) => return day.days() as f64,
             Self::Factor(factor) => factor.get::<ratio>(),
         }
@@ -116,6 +120,7 @@ fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
         Measure::Rim => Velocity::shown(fact, shop),
         Measure::Size => Length::shown(fact, shop),
         Measure::Angle => Angle::shown(fact, shop),
+        Measure::Stress => Pressure::shown(fact, shop),
         Measure::Day => Date::from_days(fact as i64).to_string(),
         Measure::Factor => (Ratio::SORT.show)(fact, shop),
     }
@@ -139,7 +144,7 @@ pub struct Finding {
     pub margin: Option<f64>,
     /// Margin as a share of the demand, for ranking.
     pub share: Option<f64>,
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty for none and for a plain factor.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `days`, or empty for none and for a plain factor.
     pub unit: &'static str,
     /// Who demands it; `None` when nothing could be judged.
     pub source: Option<Source>,
@@ -186,6 +191,7 @@ impl Finding {
                 Measure::Rim => "m/s",
                 Measure::Size => "mm",
                 Measure::Angle => "deg",
+                Measure::Stress => "MPa",
                 Measure::Day => "days",
             },
             source: Some(source),

@@ -1,12 +1,15 @@
 //! The Python package's compiled part: conversions and docstrings, no formula.
 
 mod arrow;
+mod braze;
 mod checked;
 mod column;
 mod dicts;
 mod errors;
 mod files;
 mod joint;
+mod key;
+mod keyway;
 mod parts;
 mod press;
 mod quantity;
@@ -27,6 +30,8 @@ mod _core {
     #[pymodule_export]
     use super::arrow::ArrowTable;
     #[pymodule_export]
+    use super::braze::{BrazedKey, PublishedGap, brazed_key, published_gaps};
+    #[pymodule_export]
     use super::checked::{Checked, Counts, Problem, Row, Rows};
     #[pymodule_export]
     use super::column::rim_speed_column;
@@ -40,8 +45,12 @@ mod _core {
         limits, tolerance_factor,
     };
     #[pymodule_export]
+    use super::key::{KeySize, KeyStrength, KeyTrim, KeyWidths, key_for, key_strength};
+    #[pymodule_export]
+    use super::keyway::{Centring, KeyStock, Keyway, centre_slot, chord_height, key_stock, keyway};
+    #[pymodule_export]
     use super::parts::{
-        Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
+        Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
     #[pymodule_export]
     use super::press::{

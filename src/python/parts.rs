@@ -11,12 +11,13 @@ use super::quantity::{Out, plain, scalar};
 use super::words::Named;
 use super::words::{member, word};
 use crate::error::{Error, ErrorKind, cut};
+use crate::joint::KeyFit;
 use crate::mounting::fields::with_parts;
 use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
     Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Velocity, ratio,
+    TemperatureCoefficient, TemperatureInterval, Torque, Velocity, ratio,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -81,7 +82,8 @@ quantity_fields!(
     TemperatureInterval,
     TemperatureCoefficient,
     Pressure,
-    MassDensity
+    MassDensity,
+    Torque
 );
 
 impl FieldCrossing for Ratio {
@@ -120,7 +122,8 @@ word_fields!(
     Abrasive,
     Bond,
     MachineKind,
-    FlangeKind
+    FlangeKind,
+    KeyFit
 );
 
 impl FieldCrossing for YesNo {

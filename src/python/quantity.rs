@@ -12,11 +12,12 @@ use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
-    Angle, AngularVelocity, Decimal, Energy, Force, Kind, Length, Mass, MassDensity, Pressure,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
-    degree, degree_celsius, joule, kelvin, kilogram, kilogram_per_cubic_meter, megapascal, meter,
-    meter_per_second, millimeter, newton, newton_meter, number, pascal, per_kelvin, radian,
-    radian_per_second, read, revolution_per_minute,
+    Angle, AngularVelocity, Area, Decimal, Energy, Force, Kind, Length, Mass, MassDensity,
+    Pressure, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque,
+    Velocity, Volume, cubic_millimeter, degree, degree_celsius, joule, kelvin, kilogram,
+    kilogram_per_cubic_meter, megapascal, meter, meter_per_second, millimeter, newton,
+    newton_meter, number, pascal, per_kelvin, radian, radian_per_second, read,
+    revolution_per_minute, square_millimeter,
 };
 
 /// A kind of quantity that crosses.
@@ -47,6 +48,8 @@ macro_rules! crossing {
 
 crossing! {
     Length: "meter" as meter, out "millimeter" as millimeter, naming [];
+    Area: "millimeter ** 2" as square_millimeter, out "millimeter ** 2" as square_millimeter, naming [];
+    Volume: "millimeter ** 3" as cubic_millimeter, out "millimeter ** 3" as cubic_millimeter, naming [];
     Velocity: "meter / second" as meter_per_second, out "meter / second" as meter_per_second, naming [];
     // pint reads 1 Hz and 1/min as radians; a wheel's plate means turns.
     AngularVelocity: "radian / second" as radian_per_second, out "revolutions_per_minute" as revolution_per_minute,

@@ -158,6 +158,7 @@ pub fn sources() -> Vec<Source> {
         .copied()
         .chain(tables)
         .chain(crate::joint::SOURCES.iter().copied())
+        .chain(crate::joint::KEY_SOURCES.iter().copied())
         .chain([crate::wheel::speed::KINEMATICS, ROTATING_RINGS, SMOOTHING])
         .chain([materials::STATED, materials::METALS, materials::COLD_STEEL.source])
         .chain(by_name)
@@ -173,6 +174,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Rim(v) => Out(v).into_pyobject(py),
             Figure::Size(d) => Out(d).into_pyobject(py),
             Figure::Angle(a) => Out(a).into_pyobject(py),
+            Figure::Stress(p) => Out(p).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
             Figure::Factor(factor) => factor.to_python(py),
         })

@@ -8,7 +8,10 @@ use pyo3::types::PyModule;
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
-use crate::joint::{Feature, FitBasis, FitKind, Metal, SizeOutcome};
+use crate::joint::{
+    CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal, MoveTool,
+    SizeOutcome,
+};
 use crate::mounting::{Law, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
 use crate::wheel::{Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Shape};
@@ -48,7 +51,13 @@ named!(
     FitKind,
     FitBasis,
     SizeOutcome,
-    Metal
+    Metal,
+    KeyStandard,
+    KeyFit,
+    CutIn,
+    MoveTool,
+    Filler,
+    GapOutcome
 );
 
 /// Reads a word.

@@ -2,8 +2,8 @@
 
 use super::{
     Angle, AngularVelocity, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
-    TemperatureInterval, Velocity, kelvin, kilogram_per_cubic_meter, meter, meter_per_second,
-    pascal, per_kelvin, radian, ratio, revolution_per_minute,
+    TemperatureInterval, Torque, Velocity, kelvin, kilogram_per_cubic_meter, meter,
+    meter_per_second, newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute,
 };
 
 /// A length as a whole number of nanometres, for comparing with a limit.
@@ -39,7 +39,7 @@ impl From<Nanometres> for Length {
 pub trait Exact: Copy {
     /// Whole steps, half to even: nanometres, micrometres a second, millionths
     /// of a turn a minute, nanoradians, thousandths of a kelvin, millipascals,
-    /// grams a cubic metre, thousand millionths of a ratio.
+    /// grams a cubic metre, thousand millionths of a ratio, millionths of a newton metre.
     fn exact(self) -> f64;
     /// The quantity that so many steps make.
     fn from_exact(steps: f64) -> Self;
@@ -62,6 +62,7 @@ macro_rules! exact {
 
 exact! {
     Length: meter, 1e9;
+    Torque: newton_meter, 1e6;
     Velocity: meter_per_second, 1e6;
     AngularVelocity: revolution_per_minute, 1e6;
     Angle: radian, 1e9;

@@ -25,10 +25,12 @@ pub use uom::si::angle::{degree, radian};
 pub use uom::si::angular_velocity::{
     degree_per_second, radian_per_second, revolution_per_minute, revolution_per_second,
 };
+pub use uom::si::area::square_millimeter;
 pub use uom::si::energy::joule;
 pub use uom::si::f64::{
-    Angle, AngularVelocity, Energy, Force, Length, Mass, MassDensity, Power, Pressure, Ratio,
+    Angle, AngularVelocity, Area, Energy, Force, Length, Mass, MassDensity, Power, Pressure, Ratio,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
+    Volume,
 };
 pub use uom::si::force::newton;
 pub use uom::si::length::{foot, inch, meter, micrometer, millimeter};
@@ -42,3 +44,4 @@ pub use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
 pub use uom::si::thermodynamic_temperature::degree_celsius;
 pub use uom::si::torque::newton_meter;
 pub use uom::si::velocity::{foot_per_minute, meter_per_second, millimeter_per_second};
+pub use uom::si::volume::cubic_millimeter;

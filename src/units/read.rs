@@ -1,12 +1,13 @@
 //! Reading quantities that people typed, once and strictly.
 
 use super::{
-    Angle, AngularVelocity, Energy, Force, Length, Mass, MassDensity, Power, Pressure,
+    Angle, AngularVelocity, Area, Energy, Force, Length, Mass, MassDensity, Power, Pressure,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
-    degree, degree_celsius, degree_fahrenheit, degree_per_second, foot, foot_per_minute, inch,
-    joule, kelvin, kilogram, kilogram_per_cubic_meter, meter, meter_per_second, micrometer,
-    millimeter, millimeter_per_second, newton, newton_meter, pascal, per_kelvin, radian,
-    radian_per_second, revolution_per_minute, revolution_per_second, watt,
+    Volume, cubic_millimeter, degree, degree_celsius, degree_fahrenheit, degree_per_second, foot,
+    foot_per_minute, inch, joule, kelvin, kilogram, kilogram_per_cubic_meter, meter,
+    meter_per_second, micrometer, millimeter, millimeter_per_second, newton, newton_meter, pascal,
+    per_kelvin, radian, radian_per_second, revolution_per_minute, revolution_per_second,
+    square_millimeter, watt,
 };
 use crate::error::{Error, ErrorKind, cut};
 
@@ -77,6 +78,14 @@ kinds! {
         "inch" => Self::new::<inch>, "inches" => Self::new::<inch>, "\"" => Self::new::<inch>,
         "″" => Self::new::<inch>, "ft" => Self::new::<foot>,
         "thou" => |v| Self::new::<inch>(v / 1000.0),
+    ];
+    Area: "area", "72 mm2", [
+        "mm2" => Self::new::<square_millimeter>, "mm²" => Self::new::<square_millimeter>,
+        "in2" => |v| Self::new::<square_millimeter>(v * 645.16),
+    ];
+    Volume: "volume", "4.5 mm3", [
+        "mm3" => Self::new::<cubic_millimeter>, "mm³" => Self::new::<cubic_millimeter>,
+        "in3" => |v| Self::new::<cubic_millimeter>(v * 16_387.064),
     ];
     Angle: "angle", "90 deg", [
         "deg" => Self::new::<degree>, "°" => Self::new::<degree>, "degree" => Self::new::<degree>,

@@ -9,11 +9,13 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod key;
 mod plate;
 mod speed;
 mod thread;
 mod wheel;
 
+use hubwright::joint::KeyFit;
 use hubwright::mounting::rules::Case;
 use hubwright::mounting::{
     Datum, Finding, Law, Material, Mounting, Outcome, RULES, Rotation, Rule, Terms, ThreadHand,
@@ -21,8 +23,9 @@ use hubwright::mounting::{
 };
 use hubwright::source::Source;
 use hubwright::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Velocity, degree, inch,
-    kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, revolution_per_minute,
+    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Torque, Velocity, degree,
+    inch, kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton_meter,
+    revolution_per_minute,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
 
@@ -116,6 +119,17 @@ fn sound() -> Mounting {
     m.hub.flange_stop = mm(18.0);
     m.nut.thread_hand = ThreadHand::Right.into();
     m.nut.length = mm(12.0);
+    m.key.shaft_diameter = mm(22.0);
+    m.key.nominal_width = mm(6.0);
+    m.key.width = mm(6.0);
+    m.key.height = mm(6.0);
+    m.key.length = mm(20.0);
+    m.key.shaft_keyway = mm(5.99);
+    m.key.hub_keyway = mm(6.0);
+    m.key.fit = KeyFit::Normal.into();
+    m.key.torque = Torque::new::<newton_meter>(13.2).into();
+    m.key.allowed_shear = mpa(60.0);
+    m.key.allowed_bearing = mpa(90.0);
     m
 }
 
@@ -324,6 +338,7 @@ fn tables() -> Vec<Table> {
         blotter::tables(),
         thread::tables(),
         guard::tables(),
+        key::tables(),
     ];
     subjects.into_iter().flatten().collect()
 }

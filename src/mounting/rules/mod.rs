@@ -9,6 +9,7 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod key;
 mod plate;
 mod speed;
 mod thread;
@@ -22,7 +23,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 25] = [
+pub static RULES: [&Rule; 27] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::BURST_MARGIN,
@@ -47,6 +48,8 @@ pub static RULES: [&Rule; 25] = [
     &thread::THREAD_HAND,
     &thread::NUT_BOTTOMS,
     &thread::THREAD_REACH,
+    &key::KEY_OVERLOADED,
+    &key::KEY_FIT,
     &guard::GUARD_OPEN,
 ];
 
@@ -68,6 +71,8 @@ pub enum Measure {
     Size,
     /// Angle.
     Angle,
+    /// Stress.
+    Stress,
     /// Date.
     Day,
     /// Plain factor.
