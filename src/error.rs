@@ -29,7 +29,9 @@ pub enum ErrorKind {
     },
     /// A number is outside the range that a formula or table covers.
     #[error(
-        "`{argument}` is {given} {unit}, {range} {unit}{}\nhint: {hint}",
+        "`{argument}` is {given}{}, {range}{}{}\nhint: {hint}",
+        after_space(unit),
+        after_space(unit),
         in_brackets(authority)
     )]
     OutOfRange {
@@ -39,7 +41,7 @@ pub enum ErrorKind {
         given: f64,
         /// The range in words, such as `outside 25.4 to 1828.8` or `not above 0`.
         range: String,
-        /// Unit of the numbers.
+        /// Unit of the numbers; empty for a plain number.
         unit: &'static str,
         /// Who says so; empty when it is plain physics.
         authority: String,
@@ -293,6 +295,11 @@ pub(crate) fn cut(text: &str) -> String {
         return text.to_owned();
     }
     text.chars().take(MOST).chain(['…']).collect()
+}
+
+/// A unit behind its number; nothing behind a plain one.
+fn after_space(unit: &str) -> String {
+    if unit.is_empty() { String::new() } else { format!(" {unit}") }
 }
 
 fn in_brackets(source: &str) -> String {

@@ -19,6 +19,7 @@ pub mod mounting;
 mod python;
 #[cfg(feature = "sheets")]
 pub mod sheet;
+pub mod solid;
 pub mod source;
 pub mod tables;
 pub mod units;

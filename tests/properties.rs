@@ -340,6 +340,9 @@ fn anything(field: &Field, choice: u32) -> f64 {
         "date" => (18_000.0 + share * 4_000.0).round(),
         "temperature difference" => (share * 80e3).round(),
         "thermal expansion" => (share * 25e6).round(),
+        "pressure or stress" => (1e9 * 10_f64.powf(share * 2.0)).round(),
+        "density" => (1e6 + share * 8e6).round(),
+        "plain number" => (1e7 * 10_f64.powf(share * 3.0)).round(),
         other => panic!("a kind of field that this test does not know: {other}"),
     }
 }
@@ -914,6 +917,8 @@ mod sheets {
             "angle" => "rad",
             "temperature difference" => "K",
             "thermal expansion" => "um/m/K",
+            "pressure or stress" => "kPa",
+            "density" => "g/cm3",
             _ => return None,
         })
     }
@@ -931,16 +936,21 @@ mod sheets {
             ("date", _) => Date::from_days(fact as i64).to_string(),
             // 1/8000 in is 125 millionths of an inch.
             ("length", _) if style == Style::Inches => decimal((fact / GRID) as i128 * 125),
-            ("length" | "rotational speed" | "speed" | "thermal expansion", _) => {
-                decimal(fact as i128)
-            }
+            (
+                "length" | "rotational speed" | "speed" | "thermal expansion"
+                | "pressure or stress" | "density",
+                _,
+            ) => decimal(fact as i128),
             ("angle" | "temperature difference", _) => {
                 let places = if field.sort.name == "angle" { 9 } else { 3 };
                 format!("{:.places$}", fact / 10_f64.powi(places as i32))
             }
+            ("plain number", _) => format!("{:.9}", fact / 1e9),
             (other, _) => panic!("a kind of field that this test does not know: {other}"),
         };
-        if style == Style::Commas && unit(field, style).is_some() {
+        if style == Style::Commas
+            && (unit(field, style).is_some() || field.sort.name == "plain number")
+        {
             text.replace('.', ",")
         } else {
             text

@@ -8,3 +8,4 @@ if TYPE_CHECKING:
     Scalar: TypeAlias = pint.Quantity[Any]
     Names: TypeAlias = str | list[str]
     QuantityLike: TypeAlias = str | pint.Quantity[Any]
+    PlainLike: TypeAlias = float | str | pint.Quantity[Any]

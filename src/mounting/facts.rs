@@ -13,8 +13,8 @@ use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, Shop, TemperatureCoefficient, TemperatureInterval,
-    Velocity, Words,
+    Angle, AngularVelocity, Date, Length, Pressure, Ratio, Shop, TemperatureCoefficient,
+    TemperatureInterval, Velocity, Words,
 };
 use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};
 use crate::wheel::flange::has_table;

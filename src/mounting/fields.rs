@@ -11,7 +11,7 @@ use super::sort::{FieldType, Sort};
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    Angle, AngularVelocity, Date, Decimal, Length, Shop, TemperatureCoefficient,
+    Angle, AngularVelocity, Date, Decimal, Length, Pressure, Ratio, Shop, TemperatureCoefficient,
     TemperatureInterval, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
@@ -27,6 +27,9 @@ pub enum NoneMeans {
     Absent,
 }
 
+/// A half, as the fact of a ratio.
+const HALF: f64 = 0.5e9;
+
 /// Which values a field takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Takes {
@@ -36,6 +39,10 @@ pub enum Takes {
     Positive,
     /// Zero and above.
     ZeroOrMore,
+    /// Ratios above zero and below a half.
+    UnderHalf,
+    /// Ratios from one up.
+    OneOrMore,
 }
 
 /// Hands the declaration of every part, place and field to the macro `$then`.
@@ -293,6 +300,8 @@ impl Field {
             Takes::Any => fact >= -self.sort.most,
             Takes::Positive => fact > 0.0,
             Takes::ZeroOrMore => fact >= 0.0,
+            Takes::UnderHalf => fact > 0.0 && fact < HALF,
+            Takes::OneOrMore => fact >= 2.0 * HALF,
         };
         if low && fact <= self.sort.most {
             return Ok(fact);
@@ -306,6 +315,8 @@ impl Field {
             Takes::Any => format!("outside -{most} to {most}"),
             Takes::Positive => format!("not above 0 and up to {most}"),
             Takes::ZeroOrMore => format!("outside 0 to {most}"),
+            Takes::UnderHalf => "not between 0 and 0.5".into(),
+            Takes::OneOrMore => format!("outside 1 to {most}"),
         };
         Err(ErrorKind::OutOfRange {
             argument: argument(),

@@ -6,7 +6,8 @@ use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
+    Angle, AngularVelocity, Date, Length, Pressure, Ratio, TemperatureCoefficient,
+    TemperatureInterval, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 

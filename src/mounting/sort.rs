@@ -3,9 +3,9 @@
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
-    Angle, AngularVelocity, Date, Decimal, Exact, FRACTION, Kind, Length, Shop,
-    TemperatureCoefficient, TemperatureInterval, Velocity, Words, degree, figure, foot_per_minute,
-    inches, kelvin, millimetres, number, per_kelvin, read, takes_fractions,
+    Angle, AngularVelocity, Date, Decimal, Exact, FRACTION, Kind, Length, MassDensity, Pressure,
+    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Velocity, Words, degree, figure,
+    foot_per_minute, inches, kelvin, millimetres, number, per_kelvin, read, takes_fractions,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -26,7 +26,7 @@ pub struct Sort {
     pub name: &'static str,
     /// How to write one.
     pub example: &'static str,
-    /// Spellings of its units; empty for words and dates.
+    /// Spellings of its units; empty for words, dates and plain ratios.
     pub units: fn() -> Vec<&'static str>,
     /// Its allowed words; empty for quantities and dates.
     pub words: fn() -> Vec<&'static str>,
@@ -79,6 +79,38 @@ shown! {
     TemperatureCoefficient: |c, _shop| {
         format!("{} um/m/K", figure(Self::from_exact(c).get::<per_kelvin>() * 1e6, 2))
     }, most 1e9;
+    Pressure: |p, _shop| format!("{} MPa", figure(p / 1e9, 4)), most 1e15;
+    MassDensity: |d, _shop| format!("{} kg/m3", figure(d / 1e3, 2)), most 30e6;
+}
+
+impl FieldType for Ratio {
+    const SORT: Sort = Sort {
+        name: "plain number",
+        example: "0.25",
+        units: Vec::new,
+        words: Vec::new,
+        most: 1e12,
+        read: |text, _, decimal| match number(text, decimal) {
+            Ok(value) => Ok(Self::from(value).exact()),
+            Err(why) => Err(ErrorKind::NotAQuantity {
+                argument: "value".into(),
+                text: cut(text),
+                kind: "plain number",
+                why,
+                hint: "write a number without a unit, like \"0.25\"".into(),
+            }
+            .into()),
+        },
+        show: |fact, _| figure(fact / 1e9, 4),
+    };
+    #[inline]
+    fn to_fact(self) -> f64 {
+        self.exact()
+    }
+    #[inline]
+    fn from_fact(fact: f64) -> Option<Self> {
+        Some(Self::from_exact(fact))
+    }
 }
 
 fn read_quantity<K: Kind + Exact>(

@@ -11,8 +11,8 @@ use super::terms::Terms;
 use crate::error::Error;
 use crate::source::Source;
 use crate::units::{
-    Angle, AngularVelocity, Date, Exact, Length, Shop, Velocity, degree, meter_per_second,
-    millimeter, revolution_per_minute, words,
+    Angle, AngularVelocity, Date, Exact, Length, Ratio, Shop, Velocity, degree, meter_per_second,
+    millimeter, ratio, revolution_per_minute, words,
 };
 
 words! {
@@ -62,6 +62,8 @@ pub enum Figure {
     Angle(Angle),
     /// Day.
     Day(Date),
+    /// Plain factor.
+    Factor(Ratio),
 }
 
 impl Figure {
@@ -76,6 +78,7 @@ impl Figure {
             Measure::Size => Some(Self::Size(Exact::from_exact(fact))),
             Measure::Angle => Some(Self::Angle(Exact::from_exact(fact))),
             Measure::Day => Some(Self::Day(Date::from_days(fact as i64))),
+            Measure::Factor => Some(Self::Factor(Exact::from_exact(fact))),
         }
     }
 
@@ -87,13 +90,14 @@ impl Figure {
             Self::Size(d) => d.get::<millimeter>(),
             Self::Angle(a) => a.get::<degree>(),
             Self::Day(day) => day.days() as f64,
+            Self::Factor(factor) => factor.get::<ratio>(),
         }
     }
 }
 
 /// Words for a fact of some measure.
 fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
-    use super::sort::Shown;
+    use super::sort::{FieldType, Shown};
     match measure {
         Measure::Nothing => String::new(),
         Measure::Turns => AngularVelocity::shown(fact, shop),
@@ -101,6 +105,7 @@ fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
         Measure::Size => Length::shown(fact, shop),
         Measure::Angle => Angle::shown(fact, shop),
         Measure::Day => Date::from_days(fact as i64).to_string(),
+        Measure::Factor => (Ratio::SORT.show)(fact, shop),
     }
 }
 
@@ -122,7 +127,7 @@ pub struct Finding {
     pub margin: Option<f64>,
     /// Margin as a share of the demand, for ranking.
     pub share: Option<f64>,
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty for none and for a plain factor.
     pub unit: &'static str,
     /// Who demands it; `None` when nothing could be judged.
     pub source: Option<Source>,
@@ -164,7 +169,7 @@ impl Finding {
             margin,
             share: share.filter(|share| share.is_finite()),
             unit: match measure {
-                Measure::Nothing => "",
+                Measure::Nothing | Measure::Factor => "",
                 Measure::Turns => "rpm",
                 Measure::Rim => "m/s",
                 Measure::Size => "mm",

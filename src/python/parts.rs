@@ -6,7 +6,7 @@ use pyo3::types::{PyDate, PyDateAccess};
 #[cfg(feature = "stubs")]
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier, type_hint_union};
 
-use super::quantity::{Out, scalar};
+use super::quantity::{Out, plain, scalar};
 #[cfg(feature = "stubs")]
 use super::words::Named;
 use super::words::{member, word};
@@ -15,8 +15,8 @@ use crate::mounting::fields::with_parts;
 use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, Shop, TemperatureCoefficient, TemperatureInterval,
-    Velocity,
+    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
+    TemperatureCoefficient, TemperatureInterval, Velocity, ratio,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -79,8 +79,25 @@ quantity_fields!(
     AngularVelocity,
     Angle,
     TemperatureInterval,
-    TemperatureCoefficient
+    TemperatureCoefficient,
+    Pressure,
+    MassDensity
 );
+
+impl FieldCrossing for Ratio {
+    #[cfg(feature = "stubs")]
+    const IN: PyStaticExpr = type_hint_identifier!("hubwright._typing", "PlainLike");
+    #[cfg(feature = "stubs")]
+    const OUT: PyStaticExpr = type_hint_identifier!("builtins", "float");
+
+    fn from_python(object: &Bound<'_, PyAny>) -> Result<Self, Error> {
+        plain(object).map(Self::from)
+    }
+
+    fn to_python(self, py: Python<'_>) -> PyResult<Bound<'_, PyAny>> {
+        Ok(self.get::<ratio>().into_pyobject(py)?.into_any())
+    }
+}
 
 macro_rules! word_fields {
     ($($kind:ty),+) => {$(

@@ -5,16 +5,19 @@
 
 use pyo3::prelude::*;
 use pyo3::sync::PyOnceLock;
-use pyo3::types::{PyDict, PyString};
+use pyo3::types::{PyBool, PyDict, PyString};
 
 #[cfg(feature = "stubs")]
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
-    Angle, AngularVelocity, Kind, Length, TemperatureCoefficient, TemperatureInterval,
-    ThermodynamicTemperature, Velocity, degree, degree_celsius, kelvin, meter, meter_per_second,
-    millimeter, per_kelvin, radian, radian_per_second, read, revolution_per_minute,
+    Angle, AngularVelocity, Area, Decimal, Energy, Force, Kind, Length, Mass, MassDensity,
+    Pressure, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque,
+    Velocity, degree, degree_celsius, joule, kelvin, kilogram, kilogram_per_cubic_meter,
+    megapascal, meter, meter_per_second, millimeter, newton, newton_meter, number, pascal,
+    per_kelvin, radian, radian_per_second, read, revolution_per_minute, square_meter,
+    square_millimeter,
 };
 
 /// A kind of quantity that crosses.
@@ -52,6 +55,15 @@ crossing! {
     Angle: "radian" as radian, out "degree" as degree, naming ["radian", "degree", "turn", "revolution", "arc"];
     TemperatureInterval: "kelvin" as kelvin, out "kelvin" as kelvin, naming [];
     TemperatureCoefficient: "1 / kelvin" as per_kelvin, out "1 / kelvin" as per_kelvin, naming [];
+    Pressure: "pascal" as pascal, out "megapascal" as megapascal, naming [];
+    MassDensity: "kilogram / meter ** 3" as kilogram_per_cubic_meter,
+        out "kilogram / meter ** 3" as kilogram_per_cubic_meter, naming [];
+    Area: "meter ** 2" as square_meter, out "millimeter ** 2" as square_millimeter, naming [];
+    Mass: "kilogram" as kilogram, out "kilogram" as kilogram, naming [];
+    Force: "newton" as newton, out "newton" as newton, naming [];
+    // pint does not tell a torque from an energy.
+    Torque: "newton * meter" as newton_meter, out "newton * meter" as newton_meter, naming [];
+    Energy: "joule" as joule, out "joule" as joule, naming [];
 }
 
 impl Crossing for ThermodynamicTemperature {
@@ -200,5 +212,54 @@ impl<'py, K: Crossing> IntoPyObject<'py> for Out<K> {
 
     fn into_pyobject(self, py: Python<'py>) -> PyResult<Self::Output> {
         pint_quantity(py, self.0.to_out(), K::OUT)
+    }
+}
+
+/// A plain number such as a friction or a factor: a float, text without a unit, or a
+/// dimensionless quantity.
+pub(super) struct Plain(pub Result<f64, Error>);
+
+impl Plain {
+    /// The number, or an exception that names the argument.
+    pub(super) fn named(self, argument: &str) -> Result<f64, Error> {
+        self.0.map_err(|error| error.named(argument))
+    }
+}
+
+/// Reads a plain number.
+pub(super) fn plain(object: &Bound<'_, PyAny>) -> Result<f64, Error> {
+    const KIND: &str = "plain number";
+    let hint = || "give a number without a unit, like 0.25".to_owned();
+    let argument = || "value".to_owned();
+    if let Ok(text) = object.extract::<String>() {
+        return number(&text, Decimal::Point).map_err(|why| {
+            let text = cut(&text);
+            ErrorKind::NotAQuantity { argument: argument(), text, kind: KIND, why, hint: hint() }
+                .into()
+        });
+    }
+    let value = if is_quantity(object) {
+        let magnitude = object.call_method1("m_as", ("dimensionless",));
+        magnitude.and_then(|value| value.extract::<f64>()).ok()
+    } else if object.is_instance_of::<PyBool>() {
+        None
+    } else {
+        object.extract::<f64>().ok()
+    };
+    value.ok_or_else(|| {
+        let given =
+            object.repr().map_or_else(|_| "an object".to_owned(), |repr| cut(&repr.to_string()));
+        let why = "it is no number, or has a unit";
+        ErrorKind::WrongUnit { argument: argument(), given, kind: KIND, why, hint: hint() }.into()
+    })
+}
+
+impl<'py> FromPyObject<'_, 'py> for Plain {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: PyStaticExpr = type_hint_identifier!("hubwright._typing", "PlainLike");
+
+    fn extract(object: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        Ok(Self(plain(&object)))
     }
 }

@@ -155,7 +155,7 @@ pub fn sources() -> Vec<Source> {
         .collect()
 }
 
-/// A figure on its way out: a pint quantity, or a date.
+/// A figure on its way out: a pint quantity, a date, or a float for a plain factor.
 fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, PyAny>>> {
     figure
         .map(|figure| match figure {
@@ -164,6 +164,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Size(d) => Out(d).into_pyobject(py),
             Figure::Angle(a) => Out(a).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
+            Figure::Factor(factor) => factor.to_python(py),
         })
         .transpose()
 }

@@ -75,7 +75,9 @@ pub fn read(heading: &str) -> Result<Column, Error> {
             heading: cut(heading),
             why: format!("has the unit {unit:?}, which is no unit of {}", field.sort.name),
             hint: if units.is_empty() {
-                format!("leave the unit out: {} takes words, not numbers", field.heading())
+                let takes =
+                    if (field.sort.words)().is_empty() { "no unit" } else { "words, not numbers" };
+                format!("leave the unit out: {} takes {takes}", field.heading())
             } else {
                 format!("state one of: {}", units.join(", "))
             },

@@ -4,3 +4,4 @@ pub mod expansion;
 pub mod flanges;
 pub mod iso286;
 pub mod laws;
+pub mod threads;

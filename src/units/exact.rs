@@ -1,9 +1,10 @@
 //! Whole numbers for comparing: a size on its limit stays on its limit.
 
 use super::{
-    Angle, AngularVelocity, Length, TemperatureCoefficient, TemperatureInterval, Velocity,
+    Angle, AngularVelocity, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
+    TemperatureInterval, Torque, Velocity, kelvin, kilogram_per_cubic_meter, meter,
+    meter_per_second, newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute,
 };
-use super::{kelvin, meter, meter_per_second, per_kelvin, radian, revolution_per_minute};
 
 /// A length as a whole number of nanometres, for comparing with a limit.
 ///
@@ -37,7 +38,9 @@ impl From<Nanometres> for Length {
 /// A kind of quantity that is compared as a whole number of a small step.
 pub trait Exact: Copy {
     /// Whole steps, half to even: nanometres, micrometres a second, millionths
-    /// of a turn a minute, nanoradians, thousandths of a kelvin.
+    /// of a turn a minute, nanoradians, thousandths of a kelvin, millipascals,
+    /// grams a cubic metre, thousand millionths of a ratio, millionths of a
+    /// newton metre.
     fn exact(self) -> f64;
     /// The quantity that so many steps make.
     fn from_exact(steps: f64) -> Self;
@@ -65,4 +68,8 @@ exact! {
     Angle: radian, 1e9;
     TemperatureInterval: kelvin, 1e3;
     TemperatureCoefficient: per_kelvin, 1e12;
+    Pressure: pascal, 1e3;
+    MassDensity: kilogram_per_cubic_meter, 1e3;
+    Ratio: ratio, 1e9;
+    Torque: newton_meter, 1e6;
 }

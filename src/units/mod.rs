@@ -3,12 +3,14 @@
 //! Everything that users pass in or get back is one of these types. The units
 //! are re-exported by their names: `Length::new::<millimeter>(125.0)`.
 
+mod bounds;
 mod date;
 mod exact;
 mod read;
 mod show;
 mod words;
 
+pub(crate) use bounds::{below, finite, positive, positive_length, shown_mm, within, zero_or_more};
 pub use date::Date;
 pub use exact::{Exact, Nanometres};
 pub use read::{Decimal, Kind, Spelling, number, read};
@@ -23,15 +25,19 @@ pub use uom::si::angle::{degree, radian};
 pub use uom::si::angular_velocity::{
     degree_per_second, radian_per_second, revolution_per_minute, revolution_per_second,
 };
+pub use uom::si::area::{square_meter, square_millimeter};
+pub use uom::si::energy::joule;
 pub use uom::si::f64::{
-    Angle, AngularVelocity, Force, Length, Mass, Power, Pressure, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
+    Angle, AngularVelocity, Area, Energy, Force, Length, Mass, MassDensity, Power, Pressure, Ratio,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
 };
 pub use uom::si::force::newton;
 pub use uom::si::length::{foot, inch, meter, micrometer, millimeter};
 pub use uom::si::mass::kilogram;
+pub use uom::si::mass_density::kilogram_per_cubic_meter;
 pub use uom::si::power::watt;
-pub use uom::si::pressure::pascal;
+pub use uom::si::pressure::{gigapascal, megapascal, pascal};
+pub use uom::si::ratio::ratio;
 pub use uom::si::temperature_coefficient::per_kelvin;
 pub use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
 pub use uom::si::thermodynamic_temperature::degree_celsius;

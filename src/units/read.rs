@@ -1,11 +1,13 @@
 //! Reading quantities that people typed, once and strictly.
 
 use super::{
-    Angle, AngularVelocity, Force, Length, Mass, Power, Pressure, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Torque, Velocity, degree, degree_celsius,
-    degree_fahrenheit, degree_per_second, foot, foot_per_minute, inch, kelvin, kilogram, meter,
-    meter_per_second, micrometer, millimeter, millimeter_per_second, newton, newton_meter, pascal,
-    per_kelvin, radian, radian_per_second, revolution_per_minute, revolution_per_second, watt,
+    Angle, AngularVelocity, Area, Energy, Force, Length, Mass, MassDensity, Power, Pressure,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
+    degree, degree_celsius, degree_fahrenheit, degree_per_second, foot, foot_per_minute, inch,
+    joule, kelvin, kilogram, kilogram_per_cubic_meter, meter, meter_per_second, micrometer,
+    millimeter, millimeter_per_second, newton, newton_meter, pascal, per_kelvin, radian,
+    radian_per_second, revolution_per_minute, revolution_per_second, square_meter,
+    square_millimeter, watt,
 };
 use crate::error::{Error, ErrorKind, cut};
 
@@ -118,6 +120,26 @@ kinds! {
         "lbf·ft" => |v| Self::new::<newton_meter>(v * POUND_FORCE * FOOT),
         "lbf in" => |v| Self::new::<newton_meter>(v * POUND_FORCE * INCH),
         "lbf·in" => |v| Self::new::<newton_meter>(v * POUND_FORCE * INCH),
+    ];
+    Area: "area", "157 mm2", [
+        "mm2" => Self::new::<square_millimeter>, "mm²" => Self::new::<square_millimeter>,
+        "cm2" => |v| Self::new::<square_millimeter>(v * 100.0),
+        "cm²" => |v| Self::new::<square_millimeter>(v * 100.0),
+        "in2" => |v| Self::new::<square_meter>(v * INCH * INCH),
+        "in²" => |v| Self::new::<square_meter>(v * INCH * INCH),
+    ];
+    Energy: "energy", "240 J", [
+        "J" => Self::new::<joule>, "kJ" => |v| Self::new::<joule>(v * 1000.0),
+        "ft lbf" => |v| Self::new::<joule>(v * POUND_FORCE * FOOT),
+    ];
+    MassDensity: "density", "2250 kg/m3", [
+        "kg/m3" => Self::new::<kilogram_per_cubic_meter>,
+        "kg/m³" => Self::new::<kilogram_per_cubic_meter>,
+        "kg/m^3" => Self::new::<kilogram_per_cubic_meter>,
+        "g/cm3" => |v| Self::new::<kilogram_per_cubic_meter>(v * 1000.0),
+        "g/cm³" => |v| Self::new::<kilogram_per_cubic_meter>(v * 1000.0),
+        "lb/in3" => |v| Self::new::<kilogram_per_cubic_meter>(v * POUND / (INCH * INCH * INCH)),
+        "lb/ft3" => |v| Self::new::<kilogram_per_cubic_meter>(v * POUND / (FOOT * FOOT * FOOT)),
     ];
     TemperatureInterval: "temperature difference", "15 K", [
         "K" => Self::new::<kelvin>, "°C" => Self::new::<kelvin>, "degC" => Self::new::<kelvin>,

@@ -2,10 +2,9 @@
 
 use super::flange::{Governs, Limit};
 use super::shape::{Abrasive, Bond, Shape};
-use super::speed::{positive, positive_length};
 use crate::error::{Error, ErrorKind};
 use crate::tables::laws;
-use crate::units::{Exact, Length, figure, millimeter, words};
+use crate::units::{Exact, Length, figure, millimeter, positive, positive_length, words};
 
 words! {
     /// Whether a wheel needs blotters.

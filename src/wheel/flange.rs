@@ -4,11 +4,10 @@ use std::fmt;
 
 use super::demands::{Demands, RELIEF_FROM};
 use super::shape::Shape;
-use super::speed::positive_length;
 use crate::error::{Error, ErrorKind};
 use crate::source::Source;
 use crate::tables::laws;
-use crate::units::{Exact, Length, figure, millimeter, words};
+use crate::units::{Exact, Length, figure, millimeter, positive_length, words};
 use crate::working::{Step, Working};
 
 words! {

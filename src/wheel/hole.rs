@@ -2,10 +2,9 @@
 
 use super::flange::{Governs, Limit};
 use super::shape::{MachineKind, Shape};
-use super::speed::positive_length;
 use crate::error::Error;
 use crate::tables::laws;
-use crate::units::{Exact, Length};
+use crate::units::{Exact, Length, positive_length};
 
 /// What [`hole_limits`] found.
 #[derive(Clone, Copy, Debug, PartialEq)]

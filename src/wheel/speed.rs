@@ -6,8 +6,8 @@ use crate::error::{Error, ErrorKind};
 use crate::source::{Source, Status};
 use crate::tables::laws;
 use crate::units::{
-    AngularVelocity, Length, Velocity, figure, meter, meter_per_second, millimeter,
-    radian_per_second, revolution_per_minute,
+    AngularVelocity, Length, Velocity, figure, finite, meter, meter_per_second, positive,
+    positive_length, radian_per_second, revolution_per_minute,
 };
 use crate::working::{Step, Working};
 
@@ -232,42 +232,4 @@ pub fn largest_diameter(speed: AngularVelocity, rim_speed: Velocity) -> Result<L
     positive("rim_speed", rim_speed.get::<meter_per_second>(), "m/s", "35 m/s")?;
     let w = speed.get::<radian_per_second>();
     Ok(Length::new::<meter>(rim_speed.get::<meter_per_second>() * 2.0 / w))
-}
-
-/// A length in metres that is a number above zero.
-pub(super) fn positive_length(argument: &str, length: Length) -> Result<f64, Error> {
-    let metres = length.get::<meter>();
-    finite(argument, metres, "200 mm")?;
-    if metres > 0.0 {
-        return Ok(metres);
-    }
-    positive(argument, length.get::<millimeter>(), "mm", "200 mm").map(|()| metres)
-}
-
-fn finite(argument: &str, given: f64, example: &'static str) -> Result<(), Error> {
-    if given.is_finite() {
-        return Ok(());
-    }
-    Err(ErrorKind::NotFinite { argument: argument.into(), given, example }.into())
-}
-
-pub(super) fn positive(
-    argument: &str,
-    given: f64,
-    unit: &'static str,
-    example: &'static str,
-) -> Result<(), Error> {
-    finite(argument, given, example)?;
-    if given > 0.0 {
-        return Ok(());
-    }
-    Err(ErrorKind::OutOfRange {
-        argument: argument.into(),
-        given,
-        range: "not above 0".into(),
-        unit,
-        authority: String::new(),
-        hint: format!("give a value above zero, like \"{example}\""),
-    }
-    .into())
 }

@@ -61,6 +61,8 @@ def test_every_field_is_an_attribute_that_gives_back_what_was_put_in() -> None:
             value = words[0]
         elif kind == "date":
             value = datetime.date(2027, 3, 1)
+        elif kind == "plain number":
+            value = 0.25 if name == "poisson_ratio" else 3.0
         else:
             value = f"3 {units[0]}"
         part = cls(**{name: value})
@@ -68,7 +70,7 @@ def test_every_field_is_an_attribute_that_gives_back_what_was_put_in() -> None:
         assert got is not None, (place, name)
         if words and kind != "yes or no":
             assert got == value
-        elif kind == "date":
+        elif kind in ("date", "plain number"):
             assert got == value
         assert getattr(cls(**{name: hw.UNKNOWN}), name) == hw.UNKNOWN
         assert getattr(cls(), name) is None

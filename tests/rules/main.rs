@@ -21,8 +21,8 @@ use hubwright::mounting::{
 };
 use hubwright::source::Source;
 use hubwright::units::{
-    Angle, AngularVelocity, Date, Length, Velocity, degree, inch, meter_per_second, millimeter,
-    revolution_per_minute,
+    Angle, AngularVelocity, Date, Length, Pressure, Ratio, Velocity, degree, inch, megapascal,
+    meter_per_second, millimeter, revolution_per_minute,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
 
@@ -40,6 +40,14 @@ fn rpm(turns: f64) -> Datum<AngularVelocity> {
 
 fn rim(speed: f64) -> Datum<Velocity> {
     Velocity::new::<meter_per_second>(speed).into()
+}
+
+fn mpa(stress: f64) -> Datum<Pressure> {
+    Pressure::new::<megapascal>(stress).into()
+}
+
+fn plain(number: f64) -> Datum<Ratio> {
+    Ratio::from(number).into()
 }
 
 fn deg(angle: f64) -> Datum<Angle> {

@@ -69,6 +69,8 @@ pub enum Measure {
     Angle,
     /// Date.
     Day,
+    /// Plain factor.
+    Factor,
 }
 
 /// Which side of the demand is room.

@@ -1,0 +1,5 @@
+//! Mechanics without the words of a shop.
+
+pub mod screw;
+
+pub use screw::{Face, Screw};
