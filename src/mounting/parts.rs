@@ -7,7 +7,7 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;
 use crate::units::{
     Angle, AngularVelocity, Date, Length, Pressure, Ratio, TemperatureCoefficient,
-    TemperatureInterval, Velocity,
+    TemperatureInterval, Torque, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 

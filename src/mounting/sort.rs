@@ -4,8 +4,9 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
     Angle, AngularVelocity, Date, Decimal, Exact, FRACTION, Kind, Length, MassDensity, Pressure,
-    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Velocity, Words, degree, figure,
-    foot_per_minute, inches, kelvin, millimetres, number, per_kelvin, read, takes_fractions,
+    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Velocity, Words, degree,
+    figure, foot_per_minute, inches, kelvin, millimetres, number, per_kelvin, read,
+    takes_fractions,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -80,6 +81,7 @@ shown! {
         format!("{} um/m/K", figure(Self::from_exact(c).get::<per_kelvin>() * 1e6, 2))
     }, most 1e9;
     Pressure: |p, _shop| format!("{} MPa", figure(p / 1e9, 4)), most 1e15;
+    Torque: |t, _shop| format!("{} N m", figure(t / 1e6, 3)), most 1e12;
     MassDensity: |d, _shop| format!("{} kg/m3", figure(d / 1e3, 2)), most 30e6;
 }
 

@@ -11,8 +11,8 @@ use super::terms::Terms;
 use crate::error::Error;
 use crate::source::Source;
 use crate::units::{
-    Angle, AngularVelocity, Date, Exact, Length, Ratio, Shop, Velocity, degree, meter_per_second,
-    millimeter, ratio, revolution_per_minute, words,
+    Angle, AngularVelocity, Date, Exact, Length, Pressure, Ratio, Shop, Velocity, degree,
+    megapascal, meter_per_second, millimeter, ratio, revolution_per_minute, words,
 };
 
 words! {
@@ -64,6 +64,8 @@ pub enum Figure {
     Day(Date),
     /// Plain factor.
     Factor(Ratio),
+    /// Stress.
+    Stress(Pressure),
 }
 
 impl Figure {
@@ -79,6 +81,7 @@ impl Figure {
             Measure::Angle => Some(Self::Angle(Exact::from_exact(fact))),
             Measure::Day => Some(Self::Day(Date::from_days(fact as i64))),
             Measure::Factor => Some(Self::Factor(Exact::from_exact(fact))),
+            Measure::Stress => Some(Self::Stress(Exact::from_exact(fact))),
         }
     }
 
@@ -91,6 +94,7 @@ impl Figure {
             Self::Angle(a) => a.get::<degree>(),
             Self::Day(day) => day.days() as f64,
             Self::Factor(factor) => factor.get::<ratio>(),
+            Self::Stress(stress) => stress.get::<megapascal>(),
         }
     }
 }
@@ -106,6 +110,7 @@ fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
         Measure::Angle => Angle::shown(fact, shop),
         Measure::Day => Date::from_days(fact as i64).to_string(),
         Measure::Factor => (Ratio::SORT.show)(fact, shop),
+        Measure::Stress => Pressure::shown(fact, shop),
     }
 }
 
@@ -127,7 +132,7 @@ pub struct Finding {
     pub margin: Option<f64>,
     /// Margin as a share of the demand, for ranking.
     pub share: Option<f64>,
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty for none and for a plain factor.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, `MPa`, or empty for none and for a plain factor.
     pub unit: &'static str,
     /// Who demands it; `None` when nothing could be judged.
     pub source: Option<Source>,
@@ -175,6 +180,7 @@ impl Finding {
                 Measure::Size => "mm",
                 Measure::Angle => "deg",
                 Measure::Day => "days",
+                Measure::Stress => "MPa",
             },
             source: Some(source),
             advice: if outcome > Outcome::Caution { "" } else { rule.advice },

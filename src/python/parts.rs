@@ -16,7 +16,7 @@ use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
     Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Velocity, ratio,
+    TemperatureCoefficient, TemperatureInterval, Torque, Velocity, ratio,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -81,7 +81,8 @@ quantity_fields!(
     TemperatureInterval,
     TemperatureCoefficient,
     Pressure,
-    MassDensity
+    MassDensity,
+    Torque
 );
 
 impl FieldCrossing for Ratio {

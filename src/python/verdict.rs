@@ -165,6 +165,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Angle(a) => Out(a).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
             Figure::Factor(factor) => factor.to_python(py),
+            Figure::Stress(stress) => Out(stress).into_pyobject(py),
         })
         .transpose()
 }

@@ -9,6 +9,7 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod nut;
 mod plate;
 mod speed;
 mod thread;
@@ -21,8 +22,8 @@ use hubwright::mounting::{
 };
 use hubwright::source::Source;
 use hubwright::units::{
-    Angle, AngularVelocity, Date, Length, Pressure, Ratio, Velocity, degree, inch, megapascal,
-    meter_per_second, millimeter, revolution_per_minute,
+    Angle, AngularVelocity, Date, Length, Pressure, Ratio, Torque, Velocity, degree, inch,
+    megapascal, meter_per_second, millimeter, newton_meter, revolution_per_minute,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
 
@@ -44,6 +45,10 @@ fn rim(speed: f64) -> Datum<Velocity> {
 
 fn mpa(stress: f64) -> Datum<Pressure> {
     Pressure::new::<megapascal>(stress).into()
+}
+
+fn torque(torque: f64) -> Datum<Torque> {
+    Torque::new::<newton_meter>(torque).into()
 }
 
 fn plain(number: f64) -> Datum<Ratio> {
@@ -108,6 +113,17 @@ fn sound() -> Mounting {
     m.hub.flange_stop = mm(18.0);
     m.nut.thread_hand = ThreadHand::Right.into();
     m.nut.length = mm(12.0);
+    // A thread M40×1.5 over a bore of 22 mm, its nut on a face 42 to 60 mm across.
+    m.hub.thread_bore = mm(22.0);
+    m.hub.thread_proof_stress = mpa(400.0);
+    m.nut.thread_diameter = mm(40.0);
+    m.nut.thread_pitch = mm(1.5);
+    m.nut.tightening_torque = torque(50.0);
+    m.nut.thread_friction = plain(0.12);
+    m.nut.face_friction = plain(0.1);
+    m.nut.face_diameter = mm(60.0);
+    m.nut.face_hole = mm(42.0);
+    m.nut.proof_stress = mpa(300.0);
     m
 }
 
@@ -315,6 +331,7 @@ fn tables() -> Vec<Table> {
         fit::tables(),
         blotter::tables(),
         thread::tables(),
+        nut::tables(),
         guard::tables(),
     ];
     subjects.into_iter().flatten().collect()

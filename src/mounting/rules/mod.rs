@@ -9,6 +9,7 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod nut;
 mod plate;
 mod speed;
 mod thread;
@@ -22,7 +23,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 24] = [
+pub static RULES: [&Rule; 25] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::HOLE_LARGE_FOR_WHEEL,
@@ -46,6 +47,7 @@ pub static RULES: [&Rule; 24] = [
     &thread::THREAD_HAND,
     &thread::NUT_BOTTOMS,
     &thread::THREAD_REACH,
+    &nut::NUT_OVERLOADED,
     &guard::GUARD_OPEN,
 ];
 
@@ -71,6 +73,8 @@ pub enum Measure {
     Day,
     /// Plain factor.
     Factor,
+    /// Stress.
+    Stress,
 }
 
 /// Which side of the demand is room.
