@@ -8,6 +8,7 @@ use std::hint::black_box;
 use std::ops::ControlFlow;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
+use hubwright::joint::{fit, fits_for, limits};
 use hubwright::mounting::{Mounting, Terms, check, judge_columns};
 use hubwright::units::{
     AngularVelocity, Length, meter, millimeter, radian_per_second, read, revolution_per_minute,
@@ -47,6 +48,18 @@ fn kernels(criterion: &mut Criterion) {
     group.finish();
 }
 
+fn joints(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("limits");
+    for size in ["20 H7", "20 mm P7", "315 zc8", "1-1/4 in js6"] {
+        group.bench_function(size, |b| b.iter(|| limits(black_box(size))));
+    }
+    group.bench_function("fit 20 H7/g6", |b| b.iter(|| fit(black_box("20 H7/g6"))));
+    let um = |um: f64| Length::new::<millimeter>(um / 1000.0);
+    let (nominal, least, most) = (Length::new::<millimeter>(25.0), um(5.0), um(45.0));
+    group.bench_function("fits_for", |b| b.iter(|| fits_for(black_box(nominal), least, most)));
+    group.finish();
+}
+
 fn rules(criterion: &mut Criterion) {
     let rows = 1_000_000;
     let columns = rack::columns(rows);
@@ -59,5 +72,5 @@ fn rules(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, kernels, rules);
+criterion_group!(benches, kernels, joints, rules);
 criterion_main!(benches);

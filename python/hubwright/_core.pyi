@@ -4,12 +4,12 @@ Compiled part of hubwright.
 
 from datetime import date
 from hubwright._typing import Names, QuantityLike, Scalar
-from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Material, Outcome, Rotation, Shape, ThreadHand
+from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, FitBasis, FitKind, FlangeKind, MachineKind, Material, Metal, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "Blotter", "BlotterLimits", "Checked", "Counts", "Finding", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Limit", "Machine", "Mounting", "Nut", "Problem", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "blotter_limits", "check", "check_file", "check_rows", "field_list", "flange_limits", "hole_limits", "largest_diameter", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "word_lists", "write_demo"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "Checked", "Counts", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Judgement", "Limit", "Limits", "Machine", "Mounting", "Nut", "Problem", "RankedFit", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "at_20_c", "blotter_limits", "check", "check_file", "check_rows", "deviation_by_formula", "field_list", "fit", "fits_for", "flange_limits", "grade_by_formula", "hole_limits", "largest_diameter", "limits", "published_expansion", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "tolerance_factor", "word_lists", "write_demo"]
 
 __version__: Final[str]
 
@@ -45,6 +45,42 @@ class ArrowTable:
     def column_names(self, /) -> list[str]:
         """
         The names of its columns.
+        """
+
+@final
+class At20:
+    """
+    A size measured warm or cold, brought to 20 °C: what `at_20_c` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def expansion(self, /) -> Scalar:
+        """
+        Expansion of the part, in 1/K.
+        """
+    @property
+    def instrument_expansion(self, /) -> Scalar | None:
+        """
+        Expansion of the instrument, in 1/K; None where it was not given.
+        """
+    @property
+    def measured(self, /) -> Scalar:
+        """
+        Size as measured, in mm.
+        """
+    @property
+    def size(self, /) -> Scalar:
+        """
+        Size at 20 °C, in mm.
+        """
+    @property
+    def temperature(self, /) -> Scalar:
+        """
+        Temperature of the part, in °C.
+        """
+    def working(self, /) -> Working:
+        """
+        How the size came about; the last step's result is `size` in mm.
         """
 
 @final
@@ -214,6 +250,33 @@ class Counts:
         """
 
 @final
+class Expansion:
+    """
+    Published expansion of a metal; which figure of the range to take is the user's choice.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def least(self, /) -> Scalar:
+        """
+        Least of the published figures, in 1/K.
+        """
+    @property
+    def metal(self, /) -> Metal:
+        """
+        The metal.
+        """
+    @property
+    def most(self, /) -> Scalar:
+        """
+        Greatest of the published figures, in 1/K.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where they stand.
+        """
+
+@final
 class Finding:
     """
     What one rule found about one mounting.
@@ -274,6 +337,67 @@ class Finding:
     def unit(self, /) -> str:
         """
         Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty.
+        """
+
+@final
+class Fit:
+    """
+    A hole and a shaft of one nominal size: what `fit` found. Clearances are on diameter.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def basis(self, /) -> FitBasis:
+        """
+        Which part is made to nominal size.
+        """
+    @property
+    def classes(self, /) -> str:
+        """
+        Both classes, such as `H7/g6`.
+        """
+    @property
+    def hole(self, /) -> Limits:
+        """
+        Limits of the hole.
+        """
+    @property
+    def kind(self, /) -> FitKind:
+        """
+        Clearance, transition or interference.
+        """
+    @property
+    def least_clearance_nm(self, /) -> int:
+        """
+        Least clearance in whole nm; negative is interference.
+        """
+    @property
+    def least_clearance_um(self, /) -> float:
+        """
+        Least clearance in µm; negative is interference.
+        """
+    @property
+    def most_clearance_nm(self, /) -> int:
+        """
+        Most clearance in whole nm.
+        """
+    @property
+    def most_clearance_um(self, /) -> float:
+        """
+        Most clearance in µm.
+        """
+    @property
+    def nominal(self, /) -> Scalar:
+        """
+        Nominal size, in mm.
+        """
+    @property
+    def shaft(self, /) -> Limits:
+        """
+        Limits of the shaft.
+        """
+    def working(self, /) -> Working:
+        """
+        How the clearances came about; the last step's result is `most_clearance_um`.
         """
 
 @final
@@ -519,6 +643,33 @@ class Hub:
         """
 
 @final
+class Judgement:
+    """
+    A measured size between its limits, or past one.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def amount_nm(self, /) -> int:
+        """
+        By how much, in nm: past the limit, or within it from the nearer one.
+        """
+    @property
+    def limits(self, /) -> Limits:
+        """
+        The limits it was judged by.
+        """
+    @property
+    def measured(self, /) -> Scalar:
+        """
+        The size judged, in mm.
+        """
+    @property
+    def outcome(self, /) -> SizeOutcome:
+        """
+        How it fares: `within`, `too large` or `too small`.
+        """
+
+@final
 class Limit:
     """
     A least or greatest size, and who says so.
@@ -538,6 +689,91 @@ class Limit:
     def value(self, /) -> Scalar:
         """
         The size, in mm.
+        """
+
+@final
+class Limits:
+    """
+    Limits of size of a hole or shaft: what `limits` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def class_(self, /) -> str:
+        """
+        Tolerance class, such as `H7`.
+        """
+    @property
+    def feature(self, /) -> Feature:
+        """
+        Whether it is a hole or a shaft.
+        """
+    def judge(self, /, measured: QuantityLike) -> Judgement:
+        """
+        Judges a measured size on whole nanometres: a size on a limit is within.
+
+        Args:
+            measured: The size, at 20 °C and without the uncertainty of measuring.
+
+        Returns:
+            Judgement: `.outcome` and `.amount_nm`.
+
+        Raises:
+            UnitError, TextError: No length.
+            OutOfRangeError: A size that is not above zero, or no finite number.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.limits("20 H7").judge("20.0243 mm")
+            <Judgement too large by 3.3 µm>
+        """
+    @property
+    def largest(self, /) -> Scalar:
+        """
+        Largest size allowed, in mm.
+        """
+    @property
+    def lower_nm(self, /) -> int:
+        """
+        Lower deviation in whole nm.
+        """
+    @property
+    def lower_um(self, /) -> float:
+        """
+        Lower deviation in µm.
+        """
+    @property
+    def nominal(self, /) -> Scalar:
+        """
+        Nominal size, in mm.
+        """
+    @property
+    def smallest(self, /) -> Scalar:
+        """
+        Smallest size allowed, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where the limits come from, with the weakest status among the figures used.
+        """
+    @property
+    def tolerance_um(self, /) -> float:
+        """
+        Width of the tolerance in µm.
+        """
+    @property
+    def upper_nm(self, /) -> int:
+        """
+        Upper deviation in whole nm.
+        """
+    @property
+    def upper_um(self, /) -> float:
+        """
+        Upper deviation in µm.
+        """
+    def working(self, /) -> Working:
+        """
+        How the limits came about; the last step's result is `largest` in mm.
         """
 
 @final
@@ -713,6 +949,28 @@ class Problem:
     def number(self, /) -> int:
         """
         Its number in the table.
+        """
+
+@final
+class RankedFit:
+    """
+    A preferred fit that lies inside the window asked for.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def fit(self, /) -> Fit:
+        """
+        The fit.
+        """
+    @property
+    def share(self, /) -> float:
+        """
+        Share of the window that it uses, up to 1.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        The list of preferred fits that it stands in.
         """
 
 @final
@@ -1144,6 +1402,35 @@ class Working:
         The steps in order.
         """
 
+def at_20_c(measured: QuantityLike, temperature: QuantityLike, expansion: QuantityLike, *, instrument_expansion: QuantityLike | None = None) -> At20:
+    """
+    The size that a part has at 20 °C, at which limits hold.
+
+    L₂₀ = L · (1 + αᵢ (t − 20 °C)) / (1 + α (t − 20 °C)).
+
+    Args:
+        measured: Size that the instrument shows, above zero.
+        temperature: Temperature of the part as a thermometer shows it, like `"23.5 °C"`; -20 to 60 °C.
+        expansion: Expansion of the part, like `"11.5 um/m/K"`; `published_expansion` has ranges.
+        instrument_expansion: Expansion of the instrument, where it was as warm as the part and reads
+            right at 20 °C. Without it the reading is taken for the true size at this temperature.
+
+    Returns:
+        At20: `.size`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `Limits.judge`, and outside the ranges above.
+
+    Source: ISO 1 for 20 °C (from memory); linear thermal expansion.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.at_20_c("40.010 mm", "28 °C", "23.6 um/m/K")
+        <At20 40.002448 mm>
+        >>> hw.joint.at_20_c("40.010 mm", "28 °C", "23.6 um/m/K", instrument_expansion="11.5 um/m/K")
+        <At20 40.006128 mm>
+    """
+
 def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityLike | None = None, abrasive: str | None = None, bond: str | None = None) -> BlotterLimits:
     """
     Whether a wheel needs blotters, and the sizes that cover a flange.
@@ -1265,9 +1552,84 @@ def check_rows(table: Any, *, units: "dict[str, str] | None" = None, laws: Names
         1
     """
 
+def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
+    """
+    Fundamental deviation of a shaft as the formula gives it; the printed table wins where they differ.
+
+    Args:
+        nominal: Nominal size, above 0 to 500 mm.
+        letter: Letter of a shaft that has a formula at this size.
+
+    Returns:
+        The deviation, a length in whole µm.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No length, outside the range, or another letter.
+
+    Source: ISO 286-1, as reprinted in Machine Drawing (Narayana), Table 15.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.deviation_by_formula('2 mm', 'f').to('um'):.0f~P}")
+        -7 µm
+    """
+
 def field_list() -> list[tuple[str, str, str, str, list[str], list[str], str, str]]:
     """
     Every field of a mounting, as rows of place, attribute, heading, kind, units, words, what `none` says, and doc.
+    """
+
+def fit(fit: str) -> Fit:
+    """
+    Limits of hole and shaft, and the clearance between them.
+
+    Args:
+        fit: Nominal size, hole and shaft, like `"20 H7/g6"` or `"1-1/4 in H7/g6"`.
+
+    Returns:
+        Fit: `.kind`, `.most_clearance_um`, `.least_clearance_um` (negative is interference),
+        `.hole` and `.shaft`.
+
+    Raises:
+        TextError, OutOfRangeError: As for `limits`.
+
+    Source: ISO 286-1 as for `limits`; the rest is arithmetic.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.fit("20 H7/g6")
+        <Fit 20 mm H7/g6, clearance: 7 to 41 µm>
+    """
+
+def fits_for(nominal: QuantityLike, least_clearance: QuantityLike, most_clearance: QuantityLike) -> list[RankedFit]:
+    """
+    Preferred fits whose clearance always lies inside a window, best first.
+
+    The best uses the largest share of the window: its tolerances are the widest that still serve,
+    so it costs least to make. Equal shares come in the order of the lists, first choice before the
+    rest, H holes before h shafts.
+
+    Args:
+        nominal: Nominal size, above 0 to 3150 mm.
+        least_clearance: Least clearance on diameter that will do; negative is interference.
+        most_clearance: Most clearance on diameter that will do, above the least.
+
+    Returns:
+        list[RankedFit]: Empty where no preferred fit lies inside.
+
+    Raises:
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A nominal size outside the standard, or a window that is none.
+
+    Source: ANSI B4.2-1978, ten preferred fits of each basis, and ISO 286-1:2010, fits with H
+    holes, both read once in a reprint; each result names its list.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> for found in hw.joint.fits_for("25 mm", "5 um", "45 um")[:2]:
+        ...     print(found)
+        <RankedFit 25 mm H7/g6, clearance: 7 to 41 µm, 85 % of the window>
+        <RankedFit 25 mm G7/h6, clearance: 7 to 41 µm, 85 % of the window>
     """
 
 def flange_limits(shape: str, diameter: QuantityLike, kind: str, *, hole: QuantityLike | None = None) -> FlangeLimits:
@@ -1297,6 +1659,28 @@ def flange_limits(shape: str, diameter: QuantityLike, kind: str, *, hole: Quanti
         >>> limits = hw.wheel.flange_limits("type-1", "14 in", "relieved")
         >>> print(f"{limits.least_diameter.value.to('in'):.3f~P}", limits.least_diameter.governs)
         4.667 in ratio
+    """
+
+def grade_by_formula(nominal: QuantityLike, grade: str) -> Scalar:
+    """
+    Standard tolerance as the formula gives it; the printed table wins where they differ.
+
+    Args:
+        nominal: Nominal size, above 0 to 500 mm.
+        grade: `IT01`, `IT0`, `IT1` or `IT5` to `IT11`.
+
+    Returns:
+        The tolerance, a length.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No length, outside the range, or another grade.
+
+    Source: ISO 286-1, as reprinted in Machine Drawing (Narayana), Table 15.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.grade_by_formula('20 mm', 'IT6').to('um'):.0f~P}")
+        13 µm
     """
 
 def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None = None) -> HoleLimits:
@@ -1342,6 +1726,60 @@ def largest_diameter(speed: QuantityLike, rim_speed: QuantityLike) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.wheel.largest_diameter('2850 rpm', '35 m/s'):.1f~P}")
         234.5 mm
+    """
+
+def limits(size: str) -> Limits:
+    """
+    Limits of size of a hole or shaft from its nominal size and tolerance class.
+
+    Holes have capitals, shafts small letters. Without a unit the nominal size is in mm. The
+    printed tables decide, also where the formulas behind them say otherwise.
+
+    Args:
+        size: Nominal size and class, like `"20 H7"`, `"20H7"`, `"Ø31.75 js6"` or `"1-1/4 in H7"`;
+            above 0 to 3150 mm.
+
+    Returns:
+        Limits: `.upper_um`, `.lower_um`, `.largest`, `.smallest`, `.source` and more.
+
+    Raises:
+        UnitError: No text.
+        TextError: Text that is no size with a class, or a class that the standard lacks.
+        OutOfRangeError: A size at which the table of this class gives nothing.
+
+    Source: ISO 286-1, in reprints; the status in `.source` says where a figure is recalled.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hole = hw.joint.limits("20 H7")
+        >>> hole
+        <Limits 20 mm H7 +21 0 µm>
+        >>> hole.upper_um, hole.lower_um
+        (21.0, 0.0)
+        >>> print(hole.source)
+        ISO 286-1, tolerances and deviations (read in a reprint)
+    """
+
+def published_expansion(metal: str) -> Expansion:
+    """
+    Published range of a metal's expansion at room temperature.
+
+    Args:
+        metal: `steel`, `grey cast iron`, `ductile cast iron`, `aluminium` or `brass`.
+
+    Returns:
+        Expansion: `.least`, `.most` and `.source`.
+
+    Raises:
+        TextError: Another metal.
+
+    Source: Callister and Rethwisch, Fundamentals of Materials Science and Engineering, 3rd edition,
+    Table B.6.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.published_expansion("aluminium")
+        <Expansion aluminium 21.5 to 23.6 µm/m/K>
     """
 
 def rim_speed(diameter: QuantityLike, speed: QuantityLike) -> Scalar:
@@ -1441,6 +1879,27 @@ def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_spe
         >>> import hubwright as hw
         >>> hw.wheel.speed_for_rim("280 mm", "35 m/s", marked_speed="1910 rpm")
         <SpeedForRim 1910 rpm, capped at the marked speed>
+    """
+
+def tolerance_factor(size: QuantityLike) -> Scalar:
+    """
+    Standard tolerance factor, i = 0.45 ∛D + 0.001 D in µm with D in mm.
+
+    Args:
+        size: D, above 0 to 500 mm.
+
+    Returns:
+        The factor, a length.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No length, or outside the range.
+
+    Source: ISO 286-1, as reprinted in Machine Drawing (Narayana), Table 15.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.tolerance_factor('125 mm').to('um'):.3f~P}")
+        2.375 µm
     """
 
 def word_lists() -> list[tuple[str, list[str]]]:

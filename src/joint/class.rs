@@ -102,16 +102,43 @@ impl FromStr for Class {
     }
 }
 
+/// Letters packed into one number, so that a class is found in a few comparisons.
+const fn packed(letters: &[u8]) -> u16 {
+    match letters {
+        [one] => *one as u16,
+        [first, second] => (*first as u16) << 8 | *second as u16,
+        _ => 0,
+    }
+}
+
+const PACKED: [u16; LETTERS.len()] = {
+    let mut all = [0; LETTERS.len()];
+    let mut at = 0;
+    while at < all.len() {
+        all[at] = packed(LETTERS[at].as_bytes());
+        at += 1;
+    }
+    all
+};
+
 fn class(text: &str) -> Option<Class> {
-    let at = text.find(|c: char| !c.is_ascii_alphabetic())?;
-    let (letters, grade) = text.split_at(at);
-    let feature = match letters.as_bytes() {
-        all if all.iter().all(u8::is_ascii_uppercase) => Feature::Hole,
-        all if all.iter().all(u8::is_ascii_lowercase) => Feature::Shaft,
+    let text = text.as_bytes();
+    let (letters, grade) = text.split_at(text.iter().position(|b| !b.is_ascii_alphabetic())?);
+    // Capitals are small letters with one bit less in each byte.
+    const SMALL: u16 = 0x2020;
+    let (feature, letters) = match letters {
+        all if all.iter().all(u8::is_ascii_lowercase) => (Feature::Shaft, packed(all)),
+        all @ [_] if all[0].is_ascii_uppercase() => (Feature::Hole, packed(all) | SMALL & 0xff),
+        all if all.iter().all(u8::is_ascii_uppercase) => (Feature::Hole, packed(all) | SMALL),
         _ => return None,
     };
-    let letter = LETTERS.iter().position(|letter| letter.eq_ignore_ascii_case(letters))?;
-    let column = grades::NAMES.iter().position(|name| *name == grade)?;
+    let letter = PACKED.iter().position(|known| *known == letters)?;
+    let column = match grade {
+        b"01" => 0,
+        [digit @ b'0'..=b'9'] => grades::column(usize::from(digit - b'0')),
+        [b'1', digit @ b'0'..=b'8'] => grades::column(usize::from(digit - b'0') + 10),
+        _ => return None,
+    };
     Some(Class { feature, letter: letter as u8, column: column as u8 })
 }
 

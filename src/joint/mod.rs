@@ -4,6 +4,7 @@ pub mod class;
 pub mod fits;
 pub mod formula;
 pub mod limits;
+mod lookup;
 pub mod nut;
 pub mod thread;
 pub mod warmth;

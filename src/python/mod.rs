@@ -9,6 +9,7 @@ mod joint;
 mod parts;
 mod quantity;
 mod verdict;
+mod warmth;
 mod wheel;
 mod words;
 
@@ -27,8 +28,8 @@ mod _core {
     use super::column::rim_speed_column;
     #[pymodule_export]
     use super::joint::{
-        At20, Expansion, Fit, Judgement, Limits, RankedFit, at_20_c, deviation_by_formula, fit,
-        fits_for, grade_by_formula, limits, published_expansion, tolerance_factor,
+        Fit, Judgement, Limits, RankedFit, deviation_by_formula, fit, fits_for, grade_by_formula,
+        limits, tolerance_factor,
     };
     #[pymodule_export]
     use super::parts::{
@@ -36,6 +37,8 @@ mod _core {
     };
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
+    #[pymodule_export]
+    use super::warmth::{At20, Expansion, at_20_c, published_expansion};
     #[pymodule_export]
     use super::wheel::{
         BlotterLimits, FlangeLimits, HoleLimits, Limit, SpeedForRim, Step, Working, blotter_limits,

@@ -37,6 +37,9 @@ pub trait Kind: Copy + 'static {
         let exactly = Self::SPELLINGS.iter().find(|s| s.text == text);
         // "MM" can only be mm; "mPa" must not become MPa.
         exactly.or_else(|| {
+            if !text.contains(char::is_uppercase) {
+                return None;
+            }
             let small = |s: &&Spelling<Self>| !s.text.contains(|c: char| c.is_ascii_uppercase());
             Self::SPELLINGS.iter().filter(small).find(|s| s.text.to_uppercase() == text)
         })
@@ -261,18 +264,21 @@ fn fraction(text: &str) -> Result<f64, &'static str> {
 /// ```
 pub fn read<K: Kind>(text: &str) -> Result<K, Error> {
     let trimmed = text.trim();
-    let units: Vec<_> = K::SPELLINGS.iter().map(|spelling| spelling.text).collect();
-    let hint = format!(
-        "write a number with a point and a unit, like \"{}\"; units are {}",
-        K::EXAMPLE,
-        units.join(", ")
-    );
+    // Only a refusal needs it.
+    let hint = || {
+        let units: Vec<_> = K::SPELLINGS.iter().map(|spelling| spelling.text).collect();
+        format!(
+            "write a number with a point and a unit, like \"{}\"; units are {}",
+            K::EXAMPLE,
+            units.join(", ")
+        )
+    };
     let refuse = |why| ErrorKind::NotAQuantity {
         argument: "value".into(),
         text: cut(text),
         kind: K::NAME,
         why,
-        hint: hint.clone(),
+        hint: hint(),
     };
     // The longest ending that is a unit and leaves a number: "3000 1/min" is
     // 3000 of 1/min, and "5/16 in" five sixteenths of an inch.
@@ -303,7 +309,7 @@ pub fn read<K: Kind>(text: &str) -> Result<K, Error> {
             argument: "value".into(),
             given: cut(trimmed),
             kind: K::NAME,
-            hint,
+            hint: hint(),
         }
         .into());
     }

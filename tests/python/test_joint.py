@@ -163,7 +163,7 @@ def test_a_warm_part_is_brought_to_20_degrees() -> None:
         ("NaN H7", hw.TextError, "not-a-quantity", "no number"),
         ("-20 H7", hw.OutOfRangeError, "out-of-range", "`nominal` is -20 mm, not above 0 mm"),
         ("4000 H7", hw.OutOfRangeError, "out-of-range", "outside 0 to 3150 mm"),
-        ("20 t6", hw.OutOfRangeError, "out-of-range", "the nearest letters at this size are s and u"),
+        ("20 t6", hw.OutOfRangeError, "out-of-range", "not over 24 up to 3150 mm"),
     ],
 )
 def test_what_has_no_limits_is_refused_with_a_hint(
