@@ -2,14 +2,15 @@
 Compiled part of hubwright.
 """
 
+from _typeshed import SupportsGetItem
 from datetime import date
-from hubwright._typing import Names, QuantityLike, Scalar
+from hubwright._typing import Names, PlainLike, QuantityLike, Scalar, SpanLike, ThreadLike
 from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, FitBasis, FitKind, FlangeKind, MachineKind, Material, Metal, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "Checked", "Counts", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "HoleLimits", "Hub", "Judgement", "Limit", "Limits", "Machine", "Mounting", "Nut", "Problem", "RankedFit", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Unknown", "Verdict", "Wheel", "Working", "at_20_c", "blotter_limits", "check", "check_file", "check_rows", "deviation_by_formula", "field_list", "fit", "fits_for", "flange_limits", "grade_by_formula", "hole_limits", "largest_diameter", "limits", "published_expansion", "rim_speed", "rim_speed_column", "rules", "sources", "speed_for_rim", "tolerance_factor", "word_lists", "write_demo"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "Checked", "Counts", "Division", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Hole", "HoleCircle", "HoleLimits", "Hub", "Jacked", "Judgement", "Limit", "Limits", "Machine", "Mounting", "Nut", "PinSpanner", "Problem", "RankedFit", "RoundNut", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "TapDrill", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "Unknown", "Verdict", "Wheel", "Working", "at_20_c", "blotter_limits", "check", "check_file", "check_rows", "deviation_by_formula", "dividing", "field_list", "fit", "fits_for", "flange_limits", "grade_by_formula", "hand_force", "hole_circle", "hole_limits", "jacking_screw", "largest_diameter", "limits", "loosening", "nut", "pin_spanner", "published_expansion", "rim_speed", "rim_speed_column", "round_nuts", "rules", "sources", "spanner_torque", "speed_for_rim", "thread", "tolerance_factor", "word_lists", "write_demo"]
 
 __version__: Final[str]
 
@@ -247,6 +248,28 @@ class Counts:
     def unreadable(self, /) -> int:
         """
         The row could not be read.
+        """
+
+@final
+class Division:
+    """
+    One way to set a dividing head.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def circle(self, /) -> int:
+        """
+        In this circle of holes; zero where whole turns do.
+        """
+    @property
+    def holes(self, /) -> int:
+        """
+        Holes to go on besides.
+        """
+    @property
+    def turns(self, /) -> int:
+        """
+        Whole turns of the crank.
         """
 
 @final
@@ -533,6 +556,55 @@ class FlangeLimits:
         """
 
 @final
+class Hole:
+    """
+    One hole of a circle.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Scalar:
+        """
+        Angle from the x axis, anticlockwise, in degrees.
+        """
+    @property
+    def x(self, /) -> Scalar:
+        """
+        Place along x, from the centre, in mm.
+        """
+    @property
+    def y(self, /) -> Scalar:
+        """
+        Place along y, in mm.
+        """
+
+@final
+class HoleCircle:
+    """
+    Holes evenly on a circle.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def chord(self, /) -> Scalar:
+        """
+        Straight distance between the centres of neighbours, in mm.
+        """
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Diameter of the circle, in mm.
+        """
+    @property
+    def holes(self, /) -> list[Hole]:
+        """
+        The holes in order.
+        """
+    @property
+    def spacing(self, /) -> Scalar:
+        """
+        Angle between neighbours, in degrees.
+        """
+
+@final
 class HoleLimits:
     """
     What `hole_limits` found.
@@ -571,10 +643,14 @@ class Hub:
         thread_to: From the fixed flange's land to the end of the thread.
         flange_stop: From the fixed flange's land to the shoulder that would stop the loose flange.
         stabilisers: Thickness of both stabiliser discs together.
+        thread_bore: Bore inside the thread for the nut.
+        thread_slot_width: Width of the key slot through that thread.
+        thread_slot_depth: Depth of that slot, from the crests of the thread.
+        thread_proof_stress: Proof stress of the thread for the nut.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None) -> Hub: ...
+    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None) -> Hub: ...
     def __repr__(self, /) -> str: ...
     @property
     def clearance_limit(self, /) -> Scalar | Unknown | None:
@@ -627,9 +703,29 @@ class Hub:
         Thickness of both stabiliser discs together.
         """
     @property
+    def thread_bore(self, /) -> Scalar | Unknown | None:
+        """
+        Bore inside the thread for the nut.
+        """
+    @property
     def thread_from(self, /) -> Scalar | Unknown | None:
         """
         From the fixed flange's land to the first full thread.
+        """
+    @property
+    def thread_proof_stress(self, /) -> Scalar | Unknown | None:
+        """
+        Proof stress of the thread for the nut.
+        """
+    @property
+    def thread_slot_depth(self, /) -> Scalar | Unknown | None:
+        """
+        Depth of that slot, from the crests of the thread.
+        """
+    @property
+    def thread_slot_width(self, /) -> Scalar | Unknown | None:
+        """
+        Width of the key slot through that thread.
         """
     @property
     def thread_to(self, /) -> Scalar | Unknown | None:
@@ -640,6 +736,29 @@ class Hub:
     def warmer_by(self, /) -> Scalar | Unknown | None:
         """
         How much warmer than when measured the spigot gets.
+        """
+
+@final
+class Jacked:
+    """
+    A jacking screw at work: what `jacking_screw` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def clearance(self, /) -> Scalar | None:
+        """
+        Least clearance, on diameter, of the draw screw in the jacking thread, in mm; below zero where it
+        does not pass.
+        """
+    @property
+    def clears(self, /) -> bool | None:
+        """
+        Whether the draw screw passes; None without one.
+        """
+    @property
+    def force(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Force that it pushes with, least and greatest, in N.
         """
 
 @final
@@ -908,20 +1027,105 @@ class Nut:
     Args:
         thread_hand: Hand of its thread.
         length: Length of thread in it.
+        thread_diameter: Major diameter of its thread.
+        thread_pitch: Pitch of its thread, which has one start and flanks at 60°.
+        tightening_torque: Torque it is tightened with.
+        thread_friction: Least friction in its thread.
+        face_friction: Least friction under its face.
+        face_diameter: Outside diameter of the face it bears with.
+        face_hole: Inside diameter of that face.
+        proof_stress: Its proof stress.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, thread_hand: str | Unknown | None = None, length: QuantityLike | Unknown | None = None) -> Nut: ...
+    def __new__(cls, /, *, thread_hand: str | Unknown | None = None, length: QuantityLike | Unknown | None = None, thread_diameter: QuantityLike | Unknown | None = None, thread_pitch: QuantityLike | Unknown | None = None, tightening_torque: QuantityLike | Unknown | None = None, thread_friction: PlainLike | Unknown | None = None, face_friction: PlainLike | Unknown | None = None, face_diameter: QuantityLike | Unknown | None = None, face_hole: QuantityLike | Unknown | None = None, proof_stress: QuantityLike | Unknown | None = None) -> Nut: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def face_diameter(self, /) -> Scalar | Unknown | None:
+        """
+        Outside diameter of the face it bears with.
+        """
+    @property
+    def face_friction(self, /) -> float | Unknown | None:
+        """
+        Least friction under its face.
+        """
+    @property
+    def face_hole(self, /) -> Scalar | Unknown | None:
+        """
+        Inside diameter of that face.
+        """
     @property
     def length(self, /) -> Scalar | Unknown | None:
         """
         Length of thread in it.
         """
     @property
+    def proof_stress(self, /) -> Scalar | Unknown | None:
+        """
+        Its proof stress.
+        """
+    @property
+    def thread_diameter(self, /) -> Scalar | Unknown | None:
+        """
+        Major diameter of its thread.
+        """
+    @property
+    def thread_friction(self, /) -> float | Unknown | None:
+        """
+        Least friction in its thread.
+        """
+    @property
     def thread_hand(self, /) -> ThreadHand | Unknown | None:
         """
         Hand of its thread.
+        """
+    @property
+    def thread_pitch(self, /) -> Scalar | Unknown | None:
+        """
+        Pitch of its thread, which has one start and flanks at 60°.
+        """
+    @property
+    def tightening_torque(self, /) -> Scalar | Unknown | None:
+        """
+        Torque it is tightened with.
+        """
+
+@final
+class PinSpanner:
+    """
+    Pins of a spanner in their holes: what `pin_spanner` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bearing(self, /) -> Scalar:
+        """
+        Pressure between pin and hole, in MPa.
+        """
+    @property
+    def breaks_out(self, /) -> bool | None:
+        """
+        Whether a hole breaks out of the nut; None without the nut.
+        """
+    @property
+    def inner_edge(self, /) -> Scalar | None:
+        """
+        Metal between hole and the inside of the nut, in mm.
+        """
+    @property
+    def outer_edge(self, /) -> Scalar | None:
+        """
+        Metal between hole and the outside of the nut, in mm; below zero where the hole breaks out.
+        """
+    @property
+    def pin_load(self, /) -> Scalar:
+        """
+        Force on each pin, in N.
+        """
+    @property
+    def shear(self, /) -> Scalar:
+        """
+        Shear stress of a pin, in MPa.
         """
 
 @final
@@ -971,6 +1175,38 @@ class RankedFit:
     def source(self, /) -> Source:
         """
         The list of preferred fits that it stands in.
+        """
+
+@final
+class RoundNut:
+    """
+    A slotted round nut.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Diameter of its thread, in mm.
+        """
+    @property
+    def outside(self, /) -> Scalar:
+        """
+        Greatest outside diameter, in mm.
+        """
+    @property
+    def pitch(self, /) -> Scalar:
+        """
+        Pitch of its thread, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where it stands.
+        """
+    @property
+    def thickness(self, /) -> Scalar:
+        """
+        Greatest thickness, in mm.
         """
 
 @final
@@ -1185,6 +1421,382 @@ class Step:
     def symbol(self, /) -> str: ...
     @property
     def unit(self, /) -> str: ...
+
+@final
+class TapDrill:
+    """
+    A hole before tapping.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def drill(self, /) -> Scalar:
+        """
+        Diameter of the hole, in mm.
+        """
+    @property
+    def percent(self, /) -> float:
+        """
+        Height of the thread it leaves, in % of a full one: (d - hole) / (1.299 P).
+        """
+    @property
+    def thread(self, /) -> Thread:
+        """
+        The thread to be tapped.
+        """
+    @property
+    def within(self, /) -> bool | None:
+        """
+        Whether the hole lies within the limits of the minor diameter; None without a class of nuts.
+        """
+
+@final
+class Thread:
+    """
+    A screw thread: what `thread` found.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    @property
+    def designation(self, /) -> str:
+        """
+        As it is written on a drawing, such as `M20x1-6H`.
+        """
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Nominal diameter, d, in mm.
+        """
+    def in_class(self, /, class_: str) -> Thread:
+        """
+        The same thread in another class.
+
+        Args:
+            class_: 4g, 6e, 6g, 6h, 4H, 5H, 6H or 7H; 2A or 2B for a unified thread.
+
+        Returns:
+            Thread: with the limits of that class.
+
+        Raises:
+            UnitError, TextError: No text, or no such class.
+            OutOfRangeError: The table gives nothing for this thread.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.thread("M20x1").in_class("6H").limits.pitch_least
+            <Quantity(19.35, 'millimeter')>
+        """
+    @property
+    def lead_angle(self, /) -> Scalar:
+        """
+        Angle at which it rises at its pitch diameter, in degrees.
+        """
+    @property
+    def left_hand(self, /) -> bool:
+        """
+        Whether its hand is left.
+        """
+    @property
+    def limits(self, /) -> ThreadLimits | None:
+        """
+        Limits of size; None when the designation names no class.
+        """
+    @property
+    def minor_diameter(self, /) -> Scalar:
+        """
+        Basic minor diameter, D1, in mm.
+        """
+    @property
+    def pitch(self, /) -> Scalar:
+        """
+        Pitch, P, in mm; with one start it is the lead too.
+        """
+    @property
+    def pitch_diameter(self, /) -> Scalar:
+        """
+        Basic pitch diameter, d2, in mm.
+        """
+    @property
+    def root_diameter(self, /) -> Scalar:
+        """
+        Diameter at the root of a screw, d3, in mm.
+        """
+    @property
+    def series(self, /) -> str:
+        """
+        Series: `M`, `UNC` or `UNF`.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where profile and stress area come from.
+        """
+    @property
+    def stress_area(self, /) -> Scalar:
+        """
+        Nominal stress area of a screw, in mm².
+        """
+    def tap_drill(self, /, drill: QuantityLike | None = None) -> TapDrill:
+        """
+        The hole to drill before tapping, and how much thread it leaves.
+
+        Args:
+            drill: Diameter of the hole, above zero and below the thread; without it the diameter less the pitch.
+
+        Returns:
+            TapDrill: `.drill`, `.percent` and `.within`.
+
+        Raises:
+            UnitError, TextError: No length.
+            OutOfRangeError: A hole that leaves no thread.
+
+        Source: common practice.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.thread("M8-6H").tap_drill("6.8 mm")
+            <TapDrill 6.8 mm, 73.9 % thread, within 6H>
+        """
+    @property
+    def threads_per_inch(self, /) -> float:
+        """
+        Threads an inch.
+        """
+    def three_wires(self, /, wire: QuantityLike | None = None) -> ThreeWires:
+        """
+        Size over three wires of a screw or plug.
+
+        M = d2 + w (1 + √(1/sin² α + cot² α tan² φ)) - P/2 cot α, with w the wires, α 30°, φ the lead angle.
+
+        Args:
+            wire: Diameter of the wires, 0.506 to 1.01 pitches; without it the best wire, P / (2 cos α).
+
+        Returns:
+            ThreeWires: `.best_wire`, `.basic`, and `.greatest` and `.least` for a class of screws.
+
+        Raises:
+            UnitError, TextError: No length.
+            OutOfRangeError: A wire that does not touch the flanks or does not stand out.
+
+        Source: ASME B1.2 and NBS Handbook H28, from memory. The measuring force is not in it.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.thread("M20x1.5-6g").three_wires("0.895 mm")
+            <ThreeWires 20.2404 to 20.3804 mm over wires of 0.895 mm, best 0.866 mm>
+        """
+    def working(self, /) -> Working:
+        """
+        The steps of the profile; the last one's result is `stress_area` in mm².
+        """
+
+@final
+class ThreadLimits:
+    """
+    Limits of size of a thread, in mm.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def class_(self, /) -> str:
+        """
+        The class, such as `6H`.
+        """
+    @property
+    def internal(self, /) -> bool:
+        """
+        Whether it is for internal threads.
+        """
+    @property
+    def major_greatest(self, /) -> Scalar | None:
+        """
+        Greatest major diameter; None for a nut.
+        """
+    @property
+    def major_least(self, /) -> Scalar:
+        """
+        Least major diameter.
+        """
+    @property
+    def minor_greatest(self, /) -> Scalar | None:
+        """
+        Greatest minor diameter; None for a screw.
+        """
+    @property
+    def minor_least(self, /) -> Scalar | None:
+        """
+        Least minor diameter; None for a screw.
+        """
+    @property
+    def pitch_greatest(self, /) -> Scalar:
+        """
+        Greatest pitch diameter.
+        """
+    @property
+    def pitch_least(self, /) -> Scalar:
+        """
+        Least pitch diameter.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where they come from, with the weakest status among the figures used.
+        """
+
+@final
+class ThreeWires:
+    """
+    Size over three wires.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def basic(self, /) -> Scalar:
+        """
+        Size over the wires at the basic pitch diameter, in mm.
+        """
+    @property
+    def best_wire(self, /) -> Scalar:
+        """
+        Best wire, in mm: it touches at the pitch diameter.
+        """
+    @property
+    def greatest(self, /) -> Scalar | None:
+        """
+        At the greatest pitch diameter; None without a class of screws.
+        """
+    @property
+    def least(self, /) -> Scalar | None:
+        """
+        At the least pitch diameter; None without a class of screws.
+        """
+    def pitch_diameter(self, /, over_wires: QuantityLike) -> Scalar:
+        """
+        Pitch diameter that a size over these wires stands for.
+
+        Args:
+            over_wires: The size measured, above the pitch diameter.
+
+        Returns:
+            Pitch diameter, in mm.
+
+        Raises:
+            UnitError, TextError, OutOfRangeError: No length, or one below the pitch diameter.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> wires = hw.joint.thread("M20x1.5-6g").three_wires()
+            >>> print(f"{wires.pitch_diameter('20.220 mm'):.3f~P}")
+            18.921 mm
+        """
+    @property
+    def thread(self, /) -> Thread:
+        """
+        The thread measured.
+        """
+    @property
+    def wire(self, /) -> Scalar:
+        """
+        The wires used, in mm.
+        """
+
+@final
+class Tightened:
+    """
+    A tightened nut: what `nut` found. Ranges are pairs, least and greatest.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def greatest_preload(self, /) -> tuple[Scalar, Scalar] | None:
+        """
+        Preload at that torque, in N.
+        """
+    @property
+    def greatest_torque(self, /) -> Scalar | None:
+        """
+        The torque at which, whatever the friction, the screw stays within `utilisation` of its proof stress.
+        """
+    @property
+    def holds_itself(self, /) -> bool:
+        """
+        Whether the thread holds itself at its least friction, without the face.
+        """
+    @property
+    def loosening_torque(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque to loosen it, in N m.
+        """
+    def loosens(self, /, rotation: str | None = None) -> str:
+        """
+        Which way it comes off, and whether running or braking takes it there.
+
+        Args:
+            rotation: Which way the spindle runs, seen from the nut: `clockwise`, `anticlockwise` or `both`.
+
+        Returns:
+            A sentence or two.
+
+        Raises:
+            TextError: Another word.
+        """
+    @property
+    def net_area(self, /) -> Scalar:
+        """
+        Area of the screw that carries, less bore and slot, in mm².
+        """
+    @property
+    def nut_shear(self, /) -> Scalar | None:
+        """
+        Greatest shear stress of the nut's threads, in MPa.
+        """
+    @property
+    def overloaded(self, /) -> bool | None:
+        """
+        Whether screw or threads are stressed beyond `utilisation` of proof; None while that can't be told.
+        """
+    @property
+    def preload(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Force between nut and what it clamps, in N.
+        """
+    @property
+    def proof_share(self, /) -> float | None:
+        """
+        `stress` over the proof stress of the screw; None without one.
+        """
+    @property
+    def screw_shear(self, /) -> Scalar | None:
+        """
+        Greatest shear stress of the screw's threads, in MPa; None without an engagement.
+        """
+    @property
+    def stress(self, /) -> Scalar:
+        """
+        Greatest of tension and torsion together, in MPa.
+        """
+    @property
+    def tension(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Tension in that area, in MPa.
+        """
+    @property
+    def thread(self, /) -> Thread:
+        """
+        Its thread.
+        """
+    @property
+    def thread_release(self, /) -> tuple[Scalar, Scalar]:
+        """
+        The part of it that the thread alone holds; below zero where the thread runs back by itself.
+        """
+    @property
+    def torque(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Tightening torque, in N m.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps at the least friction; the last one's result is the greatest preload in N.
+        """
 
 @final
 class Unknown:
@@ -1574,6 +2186,29 @@ def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
         -7 µm
     """
 
+def dividing(divisions: int, ratio: int, circles: SupportsGetItem[int, int] | None = None) -> list[Division]:
+    """
+    Turns of a dividing head's crank from one division to the next.
+
+    Args:
+        divisions: How many, 1 to 1000.
+        ratio: Turns of the crank for one of the work, 1 to 1000; 40 on most heads.
+        circles: Holes of the plates' circles; without them 15 to 49, as on three common plates, from memory.
+
+    Returns:
+        Every circle that divides exactly; none when none does.
+
+    Raises:
+        UnitError, OutOfRangeError: Not whole numbers, or outside the ranges above.
+
+    Source: arithmetic.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.dividing(6, 40)[0]
+        <Division 6 turns and 10 holes in the circle of 15>
+    """
+
 def field_list() -> list[tuple[str, str, str, str, list[str], list[str], str, str]]:
     """
     Every field of a mounting, as rows of place, attribute, heading, kind, units, words, what `none` says, and doc.
@@ -1683,6 +2318,54 @@ def grade_by_formula(nominal: QuantityLike, grade: str) -> Scalar:
         13 µm
     """
 
+def hand_force(torque: QuantityLike, length: QuantityLike) -> Scalar:
+    """
+    Force of the hand that a torque takes, F = T / L.
+
+    Args:
+        torque: The torque, above zero.
+        length: From the nut's axis to the hand, above zero.
+
+    Returns:
+        Force, in N.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or not above zero.
+
+    Source: statics.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.hand_force('36 N m', '180 mm'):.0f~P}")
+        200 N
+    """
+
+def hole_circle(holes: int, diameter: QuantityLike, start: QuantityLike | None = None) -> HoleCircle:
+    """
+    Coordinates of holes that lie evenly on a circle.
+
+    Args:
+        holes: How many, 1 to 1000.
+        diameter: Diameter of the circle, above zero.
+        start: Angle of the first hole from the x axis, anticlockwise; zero unless given.
+
+    Returns:
+        HoleCircle: `.holes`, each with `.angle`, `.x` and `.y`; `.chord` and `.spacing`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or outside the ranges above.
+
+    Source: geometry.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> six = hw.joint.hole_circle(6, "60 mm")
+        >>> six
+        <HoleCircle 6 holes on 60 mm, 30 mm apart>
+        >>> six.holes[1]
+        <Hole 60° 15 mm, 25.980762 mm>
+    """
+
 def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None = None) -> HoleLimits:
     """
     Greatest hole of a wheel.
@@ -1704,6 +2387,35 @@ def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None 
         >>> import hubwright as hw
         >>> hw.wheel.hole_limits("type-1-cutting-off", "180 mm").greatest_hole
         <Limit 45 mm by ratio: 29 CFR 1910.211(b)(13) (read in a reprint)>
+    """
+
+def jacking_screw(*, thread: ThreadLike, torque: QuantityLike, thread_friction: SpanLike, tip_friction: SpanLike, tip: QuantityLike, draw_screw: ThreadLike | None = None) -> Jacked:
+    """
+    Force of a jacking screw that pushes a hub off its taper, and whether the draw screw passes its thread.
+
+    Args:
+        thread: Jacking thread in the hub: a thread or its designation.
+        torque: Torque on the screw, above zero.
+        thread_friction: Friction in the thread, above 0 and up to 1: a number, or (least, greatest).
+        tip_friction: Friction under the tip, likewise.
+        tip: Diameter of the flat tip, above zero.
+        draw_screw: The screw that draws the hub on, through the jacking thread.
+
+    Returns:
+        Jacked: `.force`, `.clearance` and `.clears`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or outside the ranges above.
+
+    Source: Shigley, power screws.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.jacking_screw(
+        ...     thread="M20x1.5", torque="50 N m", thread_friction=(0.12, 0.18), tip_friction=(0.12, 0.18),
+        ...     tip="12 mm", draw_screw="M12",
+        ... )
+        <Jacked 16.96 to 26.01 kN>
     """
 
 def largest_diameter(speed: QuantityLike, rim_speed: QuantityLike) -> Scalar:
@@ -1758,6 +2470,115 @@ def limits(size: str) -> Limits:
         (21.0, 0.0)
         >>> print(hole.source)
         ISO 286-1, tolerances and deviations (read in a reprint)
+    """
+
+def loosening(thread: ThreadLike, rotation: str | None = None) -> str:
+    """
+    Which way a nut comes off, and whether running or braking takes it there, in a sentence or two.
+
+    Args:
+        thread: A thread or its designation.
+        rotation: Which way the spindle runs, seen from the nut: `clockwise`, `anticlockwise` or `both`.
+
+    Returns:
+        The sentence.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No thread, or another word.
+
+    Source: statics; Mich. Admin. Code R 408.10115.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.loosening("M20x1.5-LH")
+        'Seen from the nut, a left-hand thread comes off clockwise.'
+    """
+
+def nut(*, thread: ThreadLike, thread_friction: SpanLike, face_friction: SpanLike, face_inside: QuantityLike, face_outside: QuantityLike, torque: QuantityLike | None = None, preload: QuantityLike | None = None, bore: QuantityLike | None = None, slot_width: QuantityLike | None = None, slot_depth: QuantityLike | None = None, proof_stress: QuantityLike | None = None, utilisation: PlainLike | None = None, nut_proof_stress: QuantityLike | None = None, engagement: QuantityLike | None = None, screw_class: str | None = None, nut_class: str | None = None) -> Tightened:
+    """
+    A nut tightened by a torque, or to a preload: what each does, and what the thread carries.
+
+    T = F [d2/2 tan(φ + ρ') + μ r] tightens and F [d2/2 tan(ρ' - φ) + μ r] loosens, with r the mean radius of
+    the face that turns. Frictions are ranges, and so is what follows. The screw carries tension and torsion
+    together on its stress area less bore and key slot; the peak of stress at a slot and the bending it brings
+    are not in it.
+
+    Args:
+        thread: A thread or its designation, like `"M20x1.5-LH"`.
+        thread_friction: Friction in the thread, above 0 and up to 1: a number, or (least, greatest).
+        face_friction: Friction under the face that turns, likewise.
+        face_inside: Inside diameter of that face.
+        face_outside: Outside diameter of that face.
+        torque: Tightening torque, above zero; or instead
+        preload: Force to clamp with, above zero.
+        bore: Bore through the screw.
+        slot_width: Width of a key slot through the thread, with
+        slot_depth: its depth from the crests.
+        proof_stress: Proof stress of the screw, with
+        utilisation: the share of it that may be used, above 0 and up to 1; VDI 2230 tabulates 0.9.
+        nut_proof_stress: Proof stress of the nut.
+        engagement: Length over which screw and nut engage, with
+        screw_class: class of the screw, such as `"6g"`, and
+        nut_class: class of the nut, such as `"6H"`.
+
+    Returns:
+        Tightened: `.preload`, `.torque`, `.loosening_torque`, `.stress`, `.overloaded`, `.greatest_torque` and more.
+
+    Raises:
+        MissingError: Neither torque nor preload, or one of several arguments that belong together.
+        UnitError, TextError: Not a quantity of its kind, or torque and preload both.
+        OutOfRangeError: Friction, length, torque or stress not above zero, or no room for bore or slot.
+
+    Source: Shigley, power screws; VDI 2230 for stresses; shear areas of FED-STD-H28, from memory.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.nut(
+        ...     thread="M20x1.5", thread_friction=(0.12, 0.16), face_friction=(0.12, 0.16),
+        ...     face_inside="21 mm", face_outside="30 mm", torque="60 N m",
+        ... )
+        >>> found
+        <Tightened M20x1.5 60 N m, 14.83 to 19.4 kN>
+        >>> least, greatest = found.loosening_torque
+        >>> print(f"{least.m_as('N*m'):.1f} to {greatest.m_as('N*m'):.1f} N m")
+        38.6 to 68.9 N m
+        >>> found.loosens("anticlockwise")
+        'Seen from the nut, a right-hand thread comes off anticlockwise. The spindle runs anticlockwise: drag and run-up tighten it; braking reverses the torque and tends to loosen it.'
+    """
+
+def pin_spanner(*, torque: QuantityLike, pins: int, circle: QuantityLike, pin: QuantityLike, depth: QuantityLike, hole: QuantityLike | None = None, nut_inside: QuantityLike | None = None, nut_outside: QuantityLike | None = None) -> PinSpanner:
+    """
+    Load of a pin spanner's pins, and what metal their holes leave.
+
+    Each pin carries T / (n R); shear is that over π p² / 4, bearing over p t. Bending of a pin between spanner
+    and nut is not in it: keep the spanner on the face.
+
+    Args:
+        torque: Torque, above zero.
+        pins: Pins that carry, 1 to 12: 1 of a hook spanner, 2 of a face spanner.
+        circle: Diameter of the circle of holes; twice the reach of a hook spanner's pin.
+        pin: Diameter of a pin, below the circle.
+        depth: How deep a pin stands in its hole, above zero.
+        hole: Diameter of the holes, no smaller than the pin, with
+        nut_inside: inside diameter of the nut, and
+        nut_outside: its outside diameter.
+
+    Returns:
+        PinSpanner: `.pin_load`, `.shear`, `.bearing`, `.outer_edge`, `.inner_edge`, `.breaks_out`.
+
+    Raises:
+        MissingError: One or two of hole, inside and outside.
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or outside the ranges above.
+
+    Source: statics.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.pin_spanner(
+        ...     torque="60 N m", pins=2, circle="30 mm", pin="4 mm", depth="5 mm",
+        ...     hole="4.2 mm", nut_inside="20 mm", nut_outside="40 mm",
+        ... )
+        <PinSpanner 2000 N a pin, shear 159.1549 MPa, bearing 100 MPa>
     """
 
 def published_expansion(metal: str) -> Expansion:
@@ -1838,6 +2659,16 @@ def rim_speed_column(diameter: Any, speed: Any, *, units: "dict[str, str] | None
         array([31.4, 31.4])
     """
 
+def round_nuts() -> list[RoundNut]:
+    """
+    Slotted round nuts of DIN 546, M8 to M20.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.round_nuts()[-1]
+        <RoundNut M20x2.5 outside 32 mm, 14 mm thick>
+    """
+
 def rules() -> list[Rule]:
     """
     Every rule, in the order in which a mounting is gone over.
@@ -1856,6 +2687,28 @@ def sources() -> list[Source]:
         >>> import hubwright as hw
         >>> [str(source) for source in hw.sources() if source.locator == "Table O-6"]
         ['29 CFR 1910.215, Table O-6 (read in a reprint)']
+    """
+
+def spanner_torque(force: QuantityLike, length: QuantityLike) -> Scalar:
+    """
+    Torque of a hand on a spanner, T = F L.
+
+    Args:
+        force: Force of the hand, square to the spanner, above zero.
+        length: From the nut's axis to the hand, above zero.
+
+    Returns:
+        Torque, in N m.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or not above zero.
+
+    Source: statics.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.spanner_torque('200 N', '180 mm').m_as('N*m'):.0f} N m")
+        36 N m
     """
 
 def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_speed: QuantityLike | None = None) -> SpeedForRim:
@@ -1879,6 +2732,36 @@ def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_spe
         >>> import hubwright as hw
         >>> hw.wheel.speed_for_rim("280 mm", "35 m/s", marked_speed="1910 rpm")
         <SpeedForRim 1910 rpm, capped at the marked speed>
+    """
+
+def thread(designation: str) -> Thread:
+    """
+    What a thread's designation stands for: profile, stress area and limits.
+
+    Args:
+        designation: Like `"M20"`, `"M20x1.5"`, `"M20x1-6H"`, `"M20x1-6g-LH"`, `"1/4-20 UNC-2B"`,
+            `"#10-32 UNF"`, `"1-1/8-12 UNF-2A LH"`. Metric diameters 1 to 300 mm with the pitches of ISO 261,
+            classes 4g 6e 6g 6h 4H 5H 6H 7H as far as the table goes; UNC and UNF no. 4 to 1½ in, 2A and 2B.
+
+    Returns:
+        Thread: `.pitch_diameter`, `.stress_area`, `.limits`, `.tap_drill()`, `.three_wires()` and more.
+
+    Raises:
+        UnitError: No text.
+        TextError: Text that is no thread, or a thread or class that there is not.
+        OutOfRangeError: A pitch that the diameter does not allow, or a class at which the table gives nothing.
+
+    Source: ISO 68-1, ISO 261, ISO 965-1, ISO 898-1, ASME B1.1; `.limits.source` says what is recalled.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> nut = hw.joint.thread("M20x1-6H")
+        >>> nut.limits
+        <ThreadLimits 6H pitch diameter 19.35 mm to 19.51 mm>
+        >>> nut.tap_drill()
+        <TapDrill 19 mm, 77 % thread, within 6H>
+        >>> print(f"{hw.joint.thread('M8').stress_area:.1f~P}")
+        36.6 mm²
     """
 
 def tolerance_factor(size: QuantityLike) -> Scalar:

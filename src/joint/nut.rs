@@ -100,8 +100,8 @@ pub struct Between<K> {
 /// let mm = Length::new::<millimeter>;
 /// let nut = Nut::new(thread("M20x1.5")?, [0.12, 0.16], [0.12, 0.16], mm(21.0), mm(30.0))?;
 /// let found = nut.tighten(Torque::new::<newton_meter>(60.0))?;
-/// assert!((found.preload.least.get::<newton>() - 14_826.0).abs() < 10.0);
-/// assert!((found.preload.greatest.get::<newton>() - 19_240.0).abs() < 10.0);
+/// assert!((found.preload.least.get::<newton>() - 14_831.0).abs() < 10.0);
+/// assert!((found.preload.greatest.get::<newton>() - 19_403.0).abs() < 10.0);
 /// # Ok::<(), hubwright::Error>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -6,8 +6,10 @@ mod column;
 mod dicts;
 mod errors;
 mod joint;
+mod nut;
 mod parts;
 mod quantity;
+mod thread;
 mod verdict;
 mod warmth;
 mod wheel;
@@ -32,9 +34,16 @@ mod _core {
         limits, tolerance_factor,
     };
     #[pymodule_export]
+    use super::nut::{
+        Division, Hole, HoleCircle, Jacked, PinSpanner, Tightened, dividing, hand_force,
+        hole_circle, jacking_screw, loosening, nut, pin_spanner, spanner_torque,
+    };
+    #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
+    #[pymodule_export]
+    use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
     #[pymodule_export]

@@ -192,7 +192,8 @@ impl Row {
 /// What can't be is told before any rule is asked.
 #[test]
 fn a_thread_without_room_for_its_pitch_bore_or_slot_is_no_mounting() {
-    let cases: [(&str, fn(&mut Mounting)); 6] = [
+    type Clash = (&'static str, fn(&mut Mounting));
+    let cases: [Clash; 6] = [
         ("a nut thread pitch of 11 mm with a nut thread diameter of 40 mm", |m| {
             m.nut.thread_pitch = mm(11.0);
         }),

@@ -58,7 +58,7 @@ impl Thread {
     ///
     /// # Example
     ///
-    /// M10×1.5 over its best wires of 0.866 mm measures 10.325 mm at the basic pitch diameter.
+    /// M10×1.5 over its best wires of 0.866 mm measures 10.3266 mm at the basic pitch diameter.
     ///
     /// ```
     /// use hubwright::joint::thread;
@@ -66,7 +66,7 @@ impl Thread {
     ///
     /// let found = thread("M10")?.three_wires(None)?;
     /// assert!((found.best_wire.get::<millimeter>() - 0.8660).abs() < 1e-4);
-    /// assert!((found.basic.get::<millimeter>() - 10.3255).abs() < 1e-3);
+    /// assert!((found.basic.get::<millimeter>() - 10.3266).abs() < 1e-4);
     /// # Ok::<(), hubwright::Error>(())
     /// ```
     pub fn three_wires(&self, wire: Option<Length>) -> Result<ThreeWires, Error> {
