@@ -379,14 +379,13 @@ def nut_overloaded(r: Rack) -> Cells:
         np.nan_to_num(r[f"hub.thread_{size}"]) / 1e9 for size in ("bore", "slot_width", "slot_depth")
     )
     slotted, bottom, circle = (width > 0) & (depth > 0), major / 2 - depth, round_ / 2
-    half = np.minimum(width / 2, np.sqrt(np.maximum(circle**2 - bottom**2, 0)))
-    lost = half * np.sqrt(circle**2 - half**2) + circle**2 * np.arcsin(half / circle) - 2 * bottom * half
+    lost = (circle - bottom) * np.minimum(width, 2 * np.sqrt(np.maximum(circle**2 - bottom**2, 0)))
     area = np.pi / 4 * (round_**2 - bore**2) - np.where(slotted & (bottom < circle), lost, 0)
     clear = np.where(slotted, np.minimum(np.where(bore > 0, 2 * bottom, circle + bottom), round_), round_)
     modulus = np.pi / 12 * (clear**3 - bore**3)
     stress = np.hypot(force / area, np.sqrt(3) * force * thread / modulus)
     stress = np.where((area <= 0) | (modulus <= 0), np.inf, np.ceil(stress * 1e3))
-    whole = (1 - np.arcsin(np.minimum(width / minor, 1)) / np.pi) * 0.65 * np.pi * r["nut.length"] / 1e9
+    whole = (1 - np.minimum(width / minor, 1) / 2) * 0.65 * np.pi * r["nut.length"] / 1e9
     hub, nut = r["hub.thread_proof_stress"] * 0.9, r["nut.proof_stress"] * 0.9
     over = stress > np.floor(hub)
     over |= np.ceil(force / (0.75 * minor * whole) * 1e3) > np.floor(hub / np.sqrt(3))

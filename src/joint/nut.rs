@@ -1,6 +1,7 @@
 //! The nut: preload and torque, what they do to the thread, and which way it comes off.
 
 mod circle;
+mod hand;
 mod jacking;
 mod spanner;
 mod strength;
@@ -8,9 +9,9 @@ mod strength;
 pub use circle::{
     DIVIDING_CIRCLES, DIVIDING_PLATES, Division, Hole, HoleCircle, dividing, hole_circle,
 };
+pub use hand::{Rotation, loosening};
 pub use jacking::{Jacked, JackingScrew};
 pub use spanner::{PinSpanner, PinSpannerFound, hand_force, spanner_torque};
-pub(crate) use strength::slot_area;
 
 use super::thread::{Thread, ThreadClass, ThreadLimits};
 use crate::error::{Error, ErrorKind};
@@ -19,7 +20,7 @@ use crate::solid::screw::{Face, SCREWS, share};
 use crate::source::{Source, Status};
 use crate::units::{
     Area, Force, Length, Pressure, Torque, below, figure, meter, newton, newton_meter, pascal,
-    positive, positive_length, shown_mm, within, words, zero_or_more,
+    positive, positive_length, shown_mm, within, zero_or_more,
 };
 use crate::working::{Step, Working};
 use strength::Section;
@@ -40,20 +41,6 @@ pub const STRIPPING: Source = Source::new(
     "",
     Status::Memory,
 );
-/// Which way running tightens a nut.
-pub const HAND: Source = crate::tables::laws::THREAD_HAND_MI;
-
-words! {
-    /// Which way the spindle turns, seen from the nut.
-    Rotation, "rotation" {
-        /// As the hands of a clock.
-        Clockwise = "clockwise" ["cw"];
-        /// Against the hands of a clock.
-        Anticlockwise = "anticlockwise" ["ccw", "counterclockwise"];
-        /// Both ways: the spindle is reversed in use.
-        Both = "both" ["either", "reversing"];
-    }
-}
 
 /// Least and greatest of what may be.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -75,7 +62,7 @@ pub struct Between<K> {
 /// `√(σ² + 3 τ²)`: `A` and `D` are those of the stress area, less bore and key slot. The bore is taken out of both;
 /// the slot's part of the stress area out of `A`, and `D` is the largest circle that is clear of it. The stress that a slot
 /// concentrates at its corners, and the bending it brings by lying on one side, are not in it.
-/// The threads shear at the root of the nut's crests and of the screw's, `F / (π D1 L/P [P/2 + (d2 − D1)/√3])` and
+/// The threads are sheared off where the crests of the other part reach, screw and nut with `F / (π D1 L/P [P/2 + (d2 − D1)/√3])` and
 /// `F / (π d L/P [P/2 + (d − D2)/√3])`, at the limits that take most away; compare with the proof
 /// stress over √3.
 ///
@@ -479,39 +466,5 @@ impl Tightened {
                 ),
             ],
         }
-    }
-}
-
-/// Which way a nut comes off, and whether running or braking takes it there, in a sentence or two.
-///
-/// # Source
-///
-/// Statics; Mich. Admin. Code R 408.10115 for the rule of hands.
-///
-/// # Example
-///
-/// ```
-/// use hubwright::joint::{Rotation, loosening};
-///
-/// let says = loosening(false, Some(Rotation::Anticlockwise));
-/// assert!(says.starts_with("Seen from the nut, a right-hand thread comes off anticlockwise."));
-/// assert!(says.contains("tighten it"));
-/// ```
-pub fn loosening(left_hand: bool, rotation: Option<Rotation>) -> String {
-    let (hand, off) = if left_hand { ("left", "clockwise") } else { ("right", "anticlockwise") };
-    let first = format!("Seen from the nut, a {hand}-hand thread comes off {off}.");
-    let takes = |rotation| if rotation == Rotation::Clockwise { "left" } else { "right" };
-    match rotation {
-        None => first,
-        Some(Rotation::Both) => format!(
-            "{first} The spindle runs both ways, and one of them loosens the nut: key the loose flange or lock the nut."
-        ),
-        Some(rotation) if takes(rotation) == hand => format!(
-            "{first} The spindle runs {rotation}: drag and run-up tighten it; braking reverses the torque and tends to loosen it."
-        ),
-        Some(rotation) => format!(
-            "{first} The spindle runs {rotation}: drag and run-up loosen it, so it takes a {}-hand thread; only braking tightens it.",
-            takes(rotation)
-        ),
     }
 }

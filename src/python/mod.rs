@@ -9,6 +9,7 @@ mod joint;
 mod nut;
 mod parts;
 mod quantity;
+mod spanner;
 mod thread;
 mod verdict;
 mod warmth;
@@ -34,13 +35,15 @@ mod _core {
         limits, tolerance_factor,
     };
     #[pymodule_export]
-    use super::nut::{
-        Division, Hole, HoleCircle, Jacked, PinSpanner, Tightened, dividing, hand_force,
-        hole_circle, jacking_screw, loosening, nut, pin_spanner, spanner_torque,
-    };
+    use super::nut::{Tightened, loosening, nut};
     #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
+    };
+    #[pymodule_export]
+    use super::spanner::{
+        Division, Hole, HoleCircle, Jacked, PinSpanner, dividing, hand_force, hole_circle,
+        jacking_screw, pin_spanner, spanner_torque,
     };
     #[pymodule_export]
     use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};

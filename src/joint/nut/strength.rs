@@ -7,8 +7,7 @@ use crate::error::{Error, ErrorKind};
 use crate::units::{Area, Length, meter, shown_mm, square_meter};
 
 /// Part of a circle that a slot of a width takes away, its bottom at a height above the centre.
-#[inline(always)]
-pub(crate) fn slot_area(radius: f64, width: f64, bottom: f64) -> f64 {
+fn slot_area(radius: f64, width: f64, bottom: f64) -> f64 {
     let chord = (radius * radius - bottom * bottom).max(0.0).sqrt();
     let half = (width / 2.0).min(chord);
     let under =

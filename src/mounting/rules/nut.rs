@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use super::rule;
 use super::thread::no_nut;
-use crate::joint::nut::{TIGHTENED, slot_area};
+use crate::joint::nut::TIGHTENED;
 use crate::mounting::facts::Facts;
 use crate::solid::screw::tightening_arm;
 use crate::tables::threads::LEAST_SHEAR_SHARE;
@@ -48,8 +48,12 @@ fn stress(f: &Facts, [force, arm]: [f64; 2]) -> f64 {
     let (width, depth) = (or_none(f.hub.thread_slot_width.0), or_none(f.hub.thread_slot_depth.0));
     let bottom = major / 2.0 - depth;
     let slotted = (width > 0.0) & (depth > 0.0);
-    let lost = if slotted { slot_area(round / 2.0, width, bottom) } else { 0.0 };
-    let beside = if bore > 0.0 { 2.0 * bottom } else { round / 2.0 + bottom };
+    let circle = round / 2.0;
+    // Width times depth, which is a little more than the slot takes of the circle.
+    let chord = 2.0 * (circle * circle - bottom * bottom).max(0.0).sqrt();
+    let reach = if slotted & (bottom < circle) { circle - bottom } else { 0.0 };
+    let lost = reach * if width < chord { width } else { chord };
+    let beside = if bore > 0.0 { 2.0 * bottom } else { circle + bottom };
     let clear = if slotted & (beside < round) { beside } else { round };
     let area = PI / 4.0 * (round * round - bore * bore) - lost;
     let modulus = PI / 12.0 * (clear * clear * clear - bore * bore * bore);
@@ -71,8 +75,10 @@ fn steps(stress: f64) -> f64 {
 fn shear(f: &Facts, force: f64) -> [f64; 2] {
     let (major, length) = (f.nut.thread_diameter.0 / 1e9, f.nut.length.0 / 1e9);
     let minor = major - 1.25 * HEIGHT * f.nut.thread_pitch.0 / 1e9;
-    let width = or_none(f.hub.thread_slot_width.0).min(minor);
-    let whole = (1.0 - (width / minor).asin() / PI) * LEAST_SHEAR_SHARE * PI * length;
+    // An arc is no longer than π/2 times its chord: no more than this share of the girth is cut.
+    let width = or_none(f.hub.thread_slot_width.0) / minor;
+    let cut = if width < 1.0 { width / 2.0 } else { 0.5 };
+    let whole = (1.0 - cut) * LEAST_SHEAR_SHARE * PI * length;
     let sheared = |girth: f64| force / (girth * whole);
     let none_left = (minor <= 0.0) & !force.is_nan();
     [sheared(0.75 * minor), sheared(0.875 * major)]
@@ -83,7 +89,7 @@ rule! {
     /// The torque on the nut, with the least friction of thread and face, pulls the
     /// thread with `F = T / (d2/2 tan(φ + ρ') + μ r)`, `r` the mean radius of the face, and
     /// twists it. Tension and torsion together must stay within 0.9 of the proof stress of
-    /// the hub's thread, on the stress area less the bore and the part that a key slot takes. The
+    /// the hub's thread, on the stress area less the bore and a key slot, width times its depth in that area. The
     /// threads of hub and nut must not shear: their stress stays within 0.9 of the proof stress over
     /// √3, on the least areas that 6g and 6H (2A and 2B) leave, 0.65 of the basic ones, over the whole length of the nut.
     /// For 60° threads with one start and a pitch from 0.5 mm. Not in it: the peak of stress and the bending that a slot brings,
