@@ -1,5 +1,7 @@
 //! Mechanics with no shop words: what joints and wheels are computed with.
 
 pub mod rings;
+pub mod screw;
 
 pub use rings::{Compound, Held, Interface, Point, Ring, RingFound, compound};
+pub use screw::{Face, Screw};
