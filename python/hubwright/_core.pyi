@@ -5,12 +5,12 @@ Compiled part of hubwright.
 from _typeshed import SupportsGetItem
 from datetime import date
 from hubwright._typing import Names, PlainLike, QuantityLike, Scalar, SpanLike, ThreadLike
-from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, GapOutcome, KeyFit, KeyStandard, MachineKind, Material, Metal, MoveTool, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
+from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, GapOutcome, KeyFit, KeyStandard, MachineKind, MarkingSays, Material, Metal, MoveTool, Outcome, Restriction, Rotation, Shape, SizeOutcome, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "BrazedKey", "Centring", "Checked", "Counts", "Division", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Hole", "HoleCircle", "HoleLimits", "Hub", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Mounting", "Nut", "PinSpanner", "Point", "PressFit", "Pressed", "Problem", "Published", "PublishedGap", "RankedFit", "Ring", "RingFound", "RoundNut", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "TapDrill", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "Unknown", "Verdict", "Wheel", "WheelRings", "Working", "at_20_c", "blotter_limits", "brazed_key", "centre_slot", "check", "check_file", "check_report_name", "check_rows", "chord_height", "deviation_by_formula", "dividing", "elastic_limit", "field_list", "fit", "fits_for", "flange_limits", "friction_ranges", "grade_by_formula", "hand_force", "hole_circle", "hole_limits", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "nut", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "report_schema", "rim_speed", "rim_speed_column", "rings", "round_nuts", "rules", "sources", "spanner_torque", "speed_for_rim", "strength", "thread", "tolerance_factor", "word_lists", "write_demo", "write_template"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "BrazedKey", "Centring", "Checked", "Counts", "Division", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Grain", "Hole", "HoleCircle", "HoleLimits", "Hub", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Marking", "Mounting", "Nut", "PinSpanner", "Point", "PressFit", "Pressed", "Problem", "Published", "PublishedGap", "RankedFit", "Ring", "RingFound", "RoundNut", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "TapDrill", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "Unknown", "Verdict", "Wheel", "WheelRings", "Working", "at_20_c", "blotter_limits", "brazed_key", "centre_slot", "check", "check_file", "check_report_name", "check_rows", "chord_height", "deviation_by_formula", "dividing", "elastic_limit", "field_list", "fit", "fits_for", "flange_limits", "friction_ranges", "grade_by_formula", "hand_force", "hole_circle", "hole_limits", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "nut", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "read_marking", "report_schema", "rim_speed", "rim_speed_column", "rings", "round_nuts", "rules", "sources", "spanner_torque", "speed_for_rim", "strength", "thread", "tolerance_factor", "word_lists", "write_demo", "write_template"]
 
 __version__: Final[str]
 
@@ -782,6 +782,33 @@ class Fragment:
     def speed(self, /) -> Scalar:
         """
         Speed of its centre of mass.
+        """
+
+@final
+class Grain:
+    """
+    The grain in a marking.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def greatest(self, /) -> Scalar:
+        """
+        The same mean size; of diamond and CBN the sieve it passes. In mm.
+        """
+    @property
+    def least(self, /) -> Scalar:
+        """
+        Mean size of a bonded wheel's grain; of diamond and CBN the sieve it stays on. In mm.
+        """
+    @property
+    def number(self, /) -> int:
+        """
+        Its number.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where the size is from.
         """
 
 @final
@@ -1632,6 +1659,133 @@ class Machine:
     def work_below_spindle(self, /) -> bool | Unknown | None:
         """
         Whether the work has to touch the wheel below the height of the spindle.
+        """
+
+@final
+class Marking:
+    """
+    A marking, read: what `read_marking` found. What a marking does not say is `None`.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    @property
+    def abrasive(self, /) -> Abrasive | None:
+        """
+        Abrasive.
+        """
+    @property
+    def abrasive_share(self, /) -> float | None:
+        """
+        Share of the wheel that is abrasive, by its structure.
+        """
+    @property
+    def bond(self, /) -> Bond | None:
+        """
+        Bond.
+        """
+    @property
+    def concentration(self, /) -> int | None:
+        """
+        Concentration of diamond or CBN; 100 is a quarter of the rim.
+        """
+    @property
+    def diameter(self, /) -> Scalar | None:
+        """
+        Nominal diameter, in mm.
+        """
+    @property
+    def doubts(self, /) -> list[str]:
+        """
+        Parts that could be meant otherwise than they were read.
+        """
+    def fill(self, /, wheel: Wheel | None = None) -> Wheel:
+        """
+        A wheel with what the marking says where nothing was known.
+
+        Of two speeds the lower counts; what else differs stays as it was, and the rule
+        `marking-disagrees` then tells of it.
+
+        Args:
+            wheel: What is known of the wheel; nothing when left out.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> marking = hw.wheel.read_marking("A 60 K 7 V 35 m/s")
+            >>> wheel = marking.fill(hw.Wheel(diameter="200 mm"))
+            >>> wheel.bond, str(wheel.marked_rim_speed)
+            (<Bond.VITRIFIED: 'vitrified'>, '35.0 meter / second')
+        """
+    @property
+    def grade(self, /) -> str | None:
+        """
+        Grade, A the softest and Z the hardest.
+        """
+    @property
+    def grain(self, /) -> Grain | None:
+        """
+        Grain.
+        """
+    @property
+    def hole(self, /) -> Scalar | None:
+        """
+        Nominal hole, in mm.
+        """
+    @property
+    def in_words(self, /) -> list[str]:
+        """
+        The marking in words, a part a line, with how sure each figure is.
+        """
+    @property
+    def prefix(self, /) -> str | None:
+        """
+        What the maker writes before the abrasive.
+        """
+    @property
+    def restrictions(self, /) -> list[tuple[Restriction, str]]:
+        """
+        Restrictions of use, each its mark and what it says.
+        """
+    @property
+    def rim_speed(self, /) -> Scalar | None:
+        """
+        Rim speed, in m/s: a limit.
+        """
+    @property
+    def shape(self, /) -> str | None:
+        """
+        Shape as it is marked, such as `"type 41"` or `"1A1"`.
+        """
+    @property
+    def speed(self, /) -> Scalar | None:
+        """
+        Rotational speed, in rpm: a limit.
+        """
+    @property
+    def stripe(self, /) -> str | None:
+        """
+        The stripe to look for on a wheel of this rim speed; from memory, and no permission.
+        """
+    @property
+    def structure(self, /) -> int | None:
+        """
+        Structure, 0 the densest.
+        """
+    @property
+    def suffix(self, /) -> str | None:
+        """
+        What the maker writes after the bond.
+        """
+    @property
+    def thickness(self, /) -> Scalar | None:
+        """
+        Nominal thickness, in mm.
+        """
+    @property
+    def unread(self, /) -> list[tuple[str, str]]:
+        """
+        Parts that were not read, each with the reason.
         """
 
 @final
@@ -2982,6 +3136,7 @@ class Wheel:
         fastening: How it is held; taken for flanges when nobody asks.
         abrasive: Abrasive.
         bond: Bond.
+        marking_says: How its marking compares with the rest; a column `wheel marking` fills this in.
         use_before: Use-before date on the wheel.
         made: Date of manufacture.
         bushing_width: Width of the reducing bushing in the hole.
@@ -2996,7 +3151,7 @@ class Wheel:
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None) -> Wheel: ...
+    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, marking_says: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None) -> Wheel: ...
     def __repr__(self, /) -> str: ...
     @property
     def abrasive(self, /) -> Abrasive | Unknown | None:
@@ -3072,6 +3227,11 @@ class Wheel:
     def marked_speed(self, /) -> Scalar | Unknown | None:
         """
         Rotational speed marked on the wheel.
+        """
+    @property
+    def marking_says(self, /) -> MarkingSays | Unknown | None:
+        """
+        How its marking compares with the rest; a column `wheel marking` fills this in.
         """
     @property
     def nominal_diameter(self, /) -> Scalar | Unknown | None:
@@ -4138,6 +4298,35 @@ def published_gaps() -> list[PublishedGap]:
         >>> import hubwright as hw
         >>> hw.joint.published_gaps()[-1]
         <PublishedGap any: 0.03 mm to 0.08 mm: an encyclopaedia's article on brazing (read)>
+    """
+
+def read_marking(text: str) -> Marking:
+    """
+    Reads what is written on a wheel.
+
+    Bonded wheels by the order of ISO 525: maker's prefix, abrasive (A, C), grain (FEPA F), grade, structure,
+    bond, maker's suffix. Diamond and CBN by the shape codes of ISO 6104, the grain (D126, B151), concentration
+    (C100) and bond. Sizes, type, speeds and restrictions may stand anywhere; blanks and hyphens don't matter.
+    Nothing is guessed: see `.unread` and `.doubts`.
+
+    Args:
+        text: The marking, up to 200 characters.
+
+    Raises:
+        TextError: An empty or longer text.
+
+    Source: ISO 525 as set out in a reprint; ISO 6104, EN 12413 and most FEPA sizes from memory.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> marking = hw.wheel.read_marking("38A60-K8VBE max. 3820 rpm")
+        >>> marking
+        <Marking 38A 60 K 8 V BE 3820 rpm>
+        >>> for line in marking.in_words[:3]:
+        ...     print(line)
+        aluminium oxide
+        grain 60: 260 µm on average [FEPA 42-1 and ISO 8486-1, mean sizes (from memory, unverified)]
+        grade K, on a scale from A, soft, to Z, hard
     """
 
 def report_schema() -> str:

@@ -130,6 +130,44 @@ class Bond(StrEnum):
     """Metal, sintered."""
     ELECTROPLATED = "electroplated"
     """Electroplated."""
+    SILICATE = "silicate"
+    """Silicate."""
+    OXYCHLORIDE = "oxychloride"
+    """Oxychloride."""
+    PLASTIC = "plastic"
+    """Plastic."""
+
+
+class MarkingSays(StrEnum):
+    """How a wheel's marking compares with what is said of the wheel."""
+
+    SAME = "the same"
+    """The same, as far as both say anything."""
+    OTHER_SPEED = "another speed"
+    """Another speed."""
+    OTHER_SIZE = "another size"
+    """Another diameter, thickness or hole."""
+    OTHER_SHAPE = "another shape"
+    """Another shape."""
+    OTHER_ABRASIVE = "another abrasive"
+    """Another abrasive."""
+    OTHER_BOND = "another bond"
+    """Another bond."""
+
+
+class Restriction(StrEnum):
+    """What a wheel must not be used for, by the mark on it."""
+
+    NOT_HAND_HELD = "RE1"
+    """Not for hand-held grinding."""
+    NO_HAND_CUTTING_OFF = "RE2"
+    """Not for hand-held cutting-off."""
+    NOT_WET = "RE3"
+    """Not for wet grinding."""
+    ONLY_ENCLOSED = "RE4"
+    """Only in a working area that is closed all round."""
+    NOT_FACE_GRINDING = "RE6"
+    """Not for face grinding."""
 
 
 class MachineKind(StrEnum):

@@ -7,6 +7,7 @@
 
 use std::sync::LazyLock;
 
+use super::marking::MarkingSays;
 use super::sort::{FieldType, Sort};
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
@@ -102,6 +103,8 @@ macro_rules! with_parts {
                     abrasive: Abrasive = "abrasive" [], Any, Absent;
                     /// Bond.
                     bond: Bond = "bond" [], Any, Absent;
+                    /// How its marking compares with the rest; a column `wheel marking` fills this in.
+                    marking_says: MarkingSays = "marking says" [], Any, Absent;
                     /// Use-before date on the wheel.
                     use_before: Date = "use before" ["use before date", "use by", "use by date", "best before", "expiry", "expiry date", "expires"], Any, Absent;
                     /// Date of manufacture.

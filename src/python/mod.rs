@@ -10,6 +10,7 @@ mod files;
 mod joint;
 mod key;
 mod keyway;
+mod marking;
 mod nut;
 mod parts;
 mod press;
@@ -51,6 +52,8 @@ mod _core {
     use super::key::{KeySize, KeyStrength, KeyTrim, KeyWidths, key_for, key_strength};
     #[pymodule_export]
     use super::keyway::{Centring, KeyStock, Keyway, centre_slot, chord_height, key_stock, keyway};
+    #[pymodule_export]
+    use super::marking::{Grain, Marking, read_marking};
     #[pymodule_export]
     use super::nut::{Tightened, loosening, nut};
     #[pymodule_export]

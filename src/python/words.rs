@@ -12,9 +12,11 @@ use crate::joint::{
     CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal, MoveTool,
     SizeOutcome,
 };
-use crate::mounting::{Law, Material, Outcome, Rotation, ThreadHand, YesNo};
+use crate::mounting::{Law, MarkingSays, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
-use crate::wheel::{Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Shape};
+use crate::wheel::{
+    Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Restriction, Shape,
+};
 
 /// A list of words that has a class in `hubwright.words`.
 pub(super) trait Named: Words {
@@ -47,6 +49,8 @@ named!(
     MachineKind,
     FlangeKind,
     BlotterNeed,
+    MarkingSays,
+    Restriction,
     Feature,
     FitKind,
     FitBasis,

@@ -4,6 +4,7 @@ pub mod brazing;
 pub mod expansion;
 pub mod flanges;
 pub mod friction;
+pub mod grits;
 pub mod iso286;
 pub mod keys;
 pub mod laws;

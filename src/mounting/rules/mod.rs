@@ -24,9 +24,10 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 28] = [
+pub static RULES: [&Rule; 29] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
+    &wheel::MARKING_DISAGREES,
     &wheel::BURST_MARGIN,
     &wheel::HOLE_LARGE_FOR_WHEEL,
     &wheel::CUTTING_OFF_TOO_THICK,
