@@ -12,6 +12,7 @@ pub mod keyway;
 pub mod limits;
 mod lookup;
 pub mod press;
+pub mod taper;
 pub mod warmth;
 
 pub use braze::{BrazedKey, BrazedKeyFound, Filler, GapOutcome, PublishedGap, published_gap};
@@ -25,9 +26,11 @@ pub use key_strength::{KeyStrength, KeyStrengthFound};
 pub use keyway::{CutIn, Keyway, KeywayFound, chord_height};
 pub use limits::{Judgement, Limits, SizeOutcome, limits};
 pub use press::{ElasticLimit, PressFit, PressFitFound, Pressed, Smoothing, elastic_limit};
+pub use taper::{AngleGrade, Taper, degrees_minutes_seconds, finest_grade, taper, taper_grade};
 pub use warmth::{At20, Expansion, Metal, at_20_c, published_expansion};
 
 use crate::source::Source;
+use crate::tables::tapers::{self, machine};
 use crate::tables::{brazing, expansion, iso286, keys};
 
 /// Every source that this module cites beside the arithmetic.
@@ -69,4 +72,20 @@ pub const KEY_SOURCES: &[Source] = &[
     brazing::NICKEL.1,
     brazing::COPPER_PHOSPHORUS.1,
     brazing::CAPILLARY.1,
+];
+
+/// Every source that tapers cite.
+pub const TAPER_SOURCES: &[Source] = &[
+    tapers::CONES,
+    tapers::STEEP,
+    tapers::PIPE,
+    tapers::NOSES,
+    machine::MORSE,
+    machine::BROWN_SHARPE,
+    machine::JARNO,
+    machine::JACOBS,
+    machine::METRIC,
+    machine::STEEP,
+    tapers::grades::GRADES,
+    taper::TRIANGLE,
 ];

@@ -8,6 +8,7 @@ pub mod iso286;
 pub mod keys;
 pub mod laws;
 pub mod materials;
+pub mod tapers;
 
 /// A number that changes with any figure in the tables, so that a report can
 /// say by which it was judged.
