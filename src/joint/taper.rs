@@ -133,10 +133,11 @@ impl Taper {
         if found > Length::default() {
             return Ok(found);
         }
+        let apex = -diameter.get::<millimeter>() / self.on_diameter();
         Err(ErrorKind::OutOfRange {
             argument: "distance".into(),
             given: distance.get::<millimeter>(),
-            range: "beyond the cone's apex".into(),
+            range: format!("not on this side of the cone's apex, {}", figure(apex, 4)),
             unit: "mm",
             authority: String::new(),
             hint: "distances toward the small end are negative; give a shorter one".into(),
@@ -172,10 +173,12 @@ impl From<&'static Machine> for Taper {
 pub(crate) fn a_taper(half: f64) -> Result<(), Error> {
     let degrees = half.to_degrees();
     let [least, most] = HALF_ANGLES;
-    let range = if degrees < least {
-        format!("under {least}: that is a cylinder")
+    let (range, what) = if degrees < least {
+        (format!("under {least}"), "a cylinder")
     } else if degrees > most {
-        "over 60: that is nearer to a plate than to a taper".to_owned()
+        ("over 60".to_owned(), "nearer to a plate than to a taper")
+    } else if degrees.is_nan() {
+        ("not between 0 and 60".to_owned(), "no angle")
     } else {
         return Ok(());
     };
@@ -185,7 +188,7 @@ pub(crate) fn a_taper(half: f64) -> Result<(), Error> {
         range,
         unit: "°",
         authority: String::new(),
-        hint: "check the figures and their units: 1:5 has 5.71° on either side of the axis".into(),
+        hint: format!("that is {what}; check the figures and units: 1:5 has 5.71° a side"),
     }
     .into())
 }
