@@ -11,6 +11,7 @@ mod flange;
 mod guard;
 mod key;
 mod plate;
+mod seat;
 mod speed;
 mod thread;
 mod wheel;
@@ -23,7 +24,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 27] = [
+pub static RULES: [&Rule; 28] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::BURST_MARGIN,
@@ -50,6 +51,7 @@ pub static RULES: [&Rule; 27] = [
     &thread::THREAD_REACH,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
+    &seat::SEAT_TOUCHES_SHOULDER,
     &guard::GUARD_OPEN,
 ];
 
