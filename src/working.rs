@@ -21,9 +21,14 @@ pub struct Step {
     pub source: Source,
 }
 
+/// Seven figures: more than a shop can measure, fewer than make a line hard to read.
+fn shown(result: f64) -> f64 {
+    format!("{result:.6e}").parse().unwrap_or(result)
+}
+
 /// How a result came about, step by step; the last step is the result.
 ///
-/// It prints as lines of text, one a step, for a shop's records.
+/// It prints as lines of text, one a step, for a shop's records; the steps themselves keep every figure.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Working {
     /// The steps in order.
@@ -37,9 +42,10 @@ impl fmt::Display for Working {
                 writeln!(f)?;
             }
             let Step { symbol, relation, numbers, result, unit, source } = step;
+            let shown = shown(*result);
             write!(
                 f,
-                "{}. {symbol} = {relation} = {numbers} = {result} {unit}  [{source}]",
+                "{}. {symbol} = {relation} = {numbers} = {shown} {unit}  [{source}]",
                 number + 1
             )?;
         }

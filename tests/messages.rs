@@ -214,7 +214,7 @@ fn zero_is_refused_where_it_makes_no_sense_and_taken_where_it_does() {
         let zero = known.read(&format!("0 {unit}"), None, Decimal::Point);
         let negative = known.read(&format!("-1 {unit}"), None, Decimal::Point);
         match known.takes {
-            Takes::Positive | Takes::UnderHalf | Takes::OneOrMore => {
+            Takes::Positive | Takes::UnderHalf | Takes::OneOrMore | Takes::UpToOne => {
                 assert_told(&zero.expect_err("zero"), "out-of-range", &[&known.heading()])
             }
             Takes::ZeroOrMore | Takes::Any => assert_eq!(zero, Ok(0.0), "{}", known.heading()),
@@ -268,6 +268,29 @@ fn a_plain_number_is_read_without_a_unit_and_kept_in_its_bounds() {
             &read(factor, text).expect_err(text),
             "not-a-quantity",
             &[factor, "plain number", text],
+        );
+    }
+}
+
+#[test]
+fn a_friction_is_read_without_a_unit_and_kept_in_its_bounds() {
+    let read = |text: &str| field("nut thread friction").read(text, None, Decimal::Point);
+    assert_eq!(read("0.12"), Ok(0.12e9));
+    assert_eq!(read("1"), Ok(1e9));
+    let comma = field("nut face friction").read("0,12", None, Decimal::Comma);
+    assert_eq!(comma, Ok(0.12e9));
+    for (text, given) in [
+        ("0", "is 0, not above 0 and up to 1"),
+        ("-0.12", "is -0.12, not above 0"),
+        ("14", "is 14, not above 0 and up to 1"),
+    ] {
+        assert_told(&read(text).expect_err(text), "out-of-range", &["nut thread friction", given]);
+    }
+    for text in ["0.12 mm", "12 %", "0,12", "about 0.12", "nan"] {
+        assert_told(
+            &read(text).expect_err(text),
+            "not-a-quantity",
+            &["nut thread friction", "plain number", text],
         );
     }
 }

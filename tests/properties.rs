@@ -80,7 +80,25 @@ fn contradicts_itself(row: &Row) -> bool {
     let wheel = row[at("wheel", "diameter")];
     let holes = ["hole", "smallest_hole", "largest_hole"].map(|name| row[at("wheel", name)]);
     let flanges = ["fixed_flange", "loose_flange"].map(|place| row[at(place, "diameter")]);
-    holes.iter().any(|hole| *hole >= wheel) || flanges.iter().any(|flange| *flange > wheel)
+    holes.iter().any(|hole| *hole >= wheel)
+        || flanges.iter().any(|flange| *flange > wheel)
+        || thread_contradicts_itself(row)
+}
+
+/// Whether pitch, bore, slot or face have no room on the nut's thread.
+fn thread_contradicts_itself(row: &Row) -> bool {
+    let of = |name| row[at("nut", name)];
+    let (thread, pitch, bore) =
+        (of("thread_diameter"), of("thread_pitch"), row[at("hub", "thread_bore")]);
+    let none = |size: f64| if given(size) { size } else { 0.0 };
+    // The root of a thread at 60° lies 17/24 of √3 pitches below its crest.
+    let root = thread - 17.0 / 12.0 * 3.0_f64.sqrt() * none(pitch);
+    pitch > thread / 4.0
+        || bore >= root
+        || row[at("hub", "thread_slot_width")] >= thread
+        || row[at("hub", "thread_slot_depth")] >= (thread - none(bore)) / 2.0
+        || of("face_diameter") <= thread
+        || of("face_hole") >= of("face_diameter")
 }
 
 fn is(fact: f64, missing: f64) -> bool {
@@ -182,6 +200,18 @@ const SOUND: &[(&str, &str)] = &[
     ("key torque", "13.2 N m"),
     ("key allowed shear stress", "60 MPa"),
     ("key allowed bearing stress", "90 MPa"),
+    ("hub thread bore", "16 mm"),
+    ("hub thread slot width", "4 mm"),
+    ("hub thread slot depth", "2 mm"),
+    ("hub thread proof stress", "400 MPa"),
+    ("nut thread diameter", "30 mm"),
+    ("nut thread pitch", "1.5 mm"),
+    ("nut tightening torque", "50 N m"),
+    ("nut thread friction", "0.12"),
+    ("nut face friction", "0.1"),
+    ("nut face diameter", "45 mm"),
+    ("nut face hole", "31 mm"),
+    ("nut proof stress", "300 MPa"),
 ];
 
 /// What the other sound mountings have instead.
@@ -331,7 +361,7 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
             .map(|text| Date::read(text).expect("a day").days() as f64)
             .to_vec(),
         // On the verge by the factor asked for: strength = factor × stress at the hole.
-        "pressure or stress" if field.place != "key" => {
+        "pressure or stress" if field.place == "wheel" => {
             let of = |name| row[at("wheel", name)];
             let (a, b) = (of("hole") / 2e9, diameter / 2e9);
             let (nu, rho) = (of("poisson_ratio") / 1e9, of("density") / 1e3);
@@ -340,7 +370,7 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
             vec![stress * 1e3, stress * of("burst_factor") / 1e6]
         }
         // On the verge: 2 T / (d b L) and 2 T / (d c L), in mPa of µN·m and nm.
-        "torque" | "pressure or stress" => {
+        "torque" | "pressure or stress" if field.place == "key" => {
             let of = |name| row[at("key", name)];
             let (d, l) = (of("shaft_diameter") / 1e9, of("length") / 1e9);
             let sides = [of("width") / 1e9, of("height") / 2e9, of("bearing_height") / 1e9];
@@ -353,6 +383,22 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
                     .to_vec(),
             }
         }
+        // On the verge by 0.9 of proof, without bore and slot.
+        "pressure or stress" => {
+            let nut = |name| row[at("nut", name)];
+            let (d, p) = (nut("thread_diameter") / 1e6, nut("thread_pitch") / 1e6);
+            let (middle, round) = (d - 0.649_519 * p, d - 0.938_194 * p);
+            let rise = (p / (std::f64::consts::PI * middle)).atan();
+            let rub = (nut("thread_friction") / 1e9 / 0.866_025).atan();
+            let thread = middle / 2.0 * (rise + rub).tan();
+            let face = nut("face_friction") / 1e9 * (nut("face_diameter") + nut("face_hole")) / 4e6;
+            let force = nut("tightening_torque") / 1e3 / (thread + face);
+            let tension = force * 4.0 / (std::f64::consts::PI * round * round);
+            let torsion = force * thread * 12.0 / (std::f64::consts::PI * round.powi(3));
+            vec![tension.hypot(3.0_f64.sqrt() * torsion) / 0.9 * 1e9]
+        }
+        "torque" => of("torque").iter().flat_map(|t| [*t, *t * 10.0, *t * 30.0]).collect(),
+        "plain number" => vec![0.1e9, 0.12e9, 0.3e9],
         _ => return anything(field, choice),
     };
     limits.retain(|limit| !limit.is_nan());

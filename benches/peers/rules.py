@@ -415,6 +415,40 @@ def key_fit(r: Rack) -> Cells:
     return choose((blank, UNKNOWN), (off, CAUTION))
 
 
+def nut_overloaded(r: Rack) -> Cells:
+    """Does the nut's torque stress the thread beyond 0.9 of its proof stress, or strip it?"""
+    major, pitch = r["nut.thread_diameter"] / 1e9, r["nut.thread_pitch"] / 1e9
+    height = np.sqrt(0.75) * pitch
+    middle, round_, minor = major - 0.75 * height, major - 13 / 12 * height, major - 1.25 * height
+    slope, rub = pitch / (np.pi * middle), r["nut.thread_friction"] / 1e9 / np.sqrt(0.75)
+    thread = middle / 2 * (slope + rub) / (1 - slope * rub)
+    radius = (r["nut.face_diameter"] + r["nut.face_hole"]) / 4e9
+    force = r["nut.tightening_torque"] / 1e6 / (thread + r["nut.face_friction"] / 1e9 * radius)
+    # What is left out of bore and slot makes a thread no weaker.
+    bore, width, depth = (
+        np.nan_to_num(r[f"hub.thread_{size}"]) / 1e9 for size in ("bore", "slot_width", "slot_depth")
+    )
+    slotted, bottom, circle = (width > 0) & (depth > 0), major / 2 - depth, round_ / 2
+    lost = (circle - bottom) * np.minimum(width, 2 * np.sqrt(np.maximum(circle**2 - bottom**2, 0)))
+    area = np.pi / 4 * (round_**2 - bore**2) - np.where(slotted & (bottom < circle), lost, 0)
+    clear = np.where(slotted, np.minimum(np.where(bore > 0, 2 * bottom, circle + bottom), round_), round_)
+    modulus = np.pi / 12 * (clear**3 - bore**3)
+    stress = np.hypot(force / area, np.sqrt(3) * force * thread / modulus)
+    stress = np.where((area <= 0) | (modulus <= 0), np.inf, np.ceil(stress * 1e3))
+    whole = (1 - np.minimum(width / minor, 1) / 2) * 0.65 * np.pi * r["nut.length"] / 1e9
+    hub, nut = r["hub.thread_proof_stress"] * 0.9, r["nut.proof_stress"] * 0.9
+    over = stress > np.floor(hub)
+    over |= np.ceil(force / (0.75 * minor * whole) * 1e3) > np.floor(hub / np.sqrt(3))
+    over |= np.ceil(force / (0.875 * major * whole) * 1e3) > np.floor(nut / np.sqrt(3))
+    blank = r.blank("hub.thread_bore", "hub.thread_slot_width", "hub.thread_slot_depth", "nut.length")
+    return choose(
+        (r.no_nut, NOT_CHECKED),
+        (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),
+        (over, REFUSE),
+        (blank | np.isnan(force) | np.isnan(hub) | np.isnan(nut), UNKNOWN),
+    )
+
+
 def guard_open(r: Rack) -> Cells:
     """Is the guard open further than this machine allows, or does the opening start too high?"""
     kind, exposure, start = r["machine.kind"], r["machine.guard_exposure"], r["machine.guard_start"]

@@ -1,9 +1,9 @@
 """Dimensions, tolerances and safety checks for grinding-wheel hubs and mountings.
 
 Start with `check_file("rack.csv")` for a rack kept in a sheet, `check(Mounting(...))` for one
-mounting, `hubwright.wheel` for the sizes and speeds behind the rules, and `hubwright.joint` for limits
-and fits. Quantities go in as text
-such as `"125 mm"` or as pint quantities, and come out as pint quantities.
+mounting, `hubwright.wheel` for the sizes and speeds behind the rules, and `hubwright.joint` for fits,
+keys, threads and nuts. Quantities go in as text such as `"125 mm"` or as pint quantities, and come out
+as pint quantities.
 
 The wheel's own marking, the machine's manual, local law and a competent person come first.
 """

@@ -4,13 +4,13 @@ Compiled part of hubwright.
 
 from _typeshed import SupportsGetItem
 from datetime import date
-from hubwright._typing import Names, PlainLike, QuantityLike, Scalar
-from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, FitBasis, FitKind, FlangeKind, MachineKind, Material, Metal, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
+from hubwright._typing import Names, PlainLike, QuantityLike, Scalar, SpanLike, ThreadLike
+from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, GapOutcome, KeyFit, KeyStandard, MachineKind, Material, Metal, MoveTool, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "Checked", "Counts", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "HoleLimits", "Hub", "Interface", "Judgement", "Limit", "Limits", "Machine", "Mounting", "Nut", "Point", "PressFit", "Pressed", "Problem", "Published", "RankedFit", "Ring", "RingFound", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "Unknown", "Verdict", "Wheel", "WheelRings", "Working", "at_20_c", "blotter_limits", "check", "check_file", "check_report_name", "check_rows", "deviation_by_formula", "elastic_limit", "field_list", "fit", "fits_for", "flange_limits", "friction_ranges", "grade_by_formula", "hole_limits", "largest_diameter", "limits", "material_ranges", "metals", "press_fit", "published_expansion", "report_schema", "rim_speed", "rim_speed_column", "rings", "rules", "sources", "speed_for_rim", "strength", "tolerance_factor", "word_lists", "write_demo", "write_template"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "BrazedKey", "Centring", "Checked", "Counts", "Division", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Hole", "HoleCircle", "HoleLimits", "Hub", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Mounting", "Nut", "PinSpanner", "Point", "PressFit", "Pressed", "Problem", "Published", "PublishedGap", "RankedFit", "Ring", "RingFound", "RoundNut", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "TapDrill", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "Unknown", "Verdict", "Wheel", "WheelRings", "Working", "at_20_c", "blotter_limits", "brazed_key", "centre_slot", "check", "check_file", "check_report_name", "check_rows", "chord_height", "deviation_by_formula", "dividing", "elastic_limit", "field_list", "fit", "fits_for", "flange_limits", "friction_ranges", "grade_by_formula", "hand_force", "hole_circle", "hole_limits", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "nut", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "report_schema", "rim_speed", "rim_speed_column", "rings", "round_nuts", "rules", "sources", "spanner_torque", "speed_for_rim", "strength", "thread", "tolerance_factor", "word_lists", "write_demo", "write_template"]
 
 __version__: Final[str]
 
@@ -158,6 +158,123 @@ class BlotterLimits:
         """
 
 @final
+class BrazedKey:
+    """
+    What `brazed_key` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def advice(self, /) -> str:
+        """
+        When to braze, and why; common practice, no source.
+        """
+    @property
+    def area(self, /) -> Scalar:
+        """
+        Bottom and both walls, in mm².
+        """
+    @property
+    def assumes(self, /) -> str:
+        """
+        What the shear stress takes for granted.
+        """
+    @property
+    def bottom(self, /) -> Scalar:
+        """
+        Bottom of the key, which alone is counted for the torque, in mm².
+        """
+    @property
+    def carries(self, /) -> bool | None:
+        """
+        Whether it keeps to what is allowed; None without a torque and an allowed stress.
+        """
+    @property
+    def cold_gap(self, /) -> Scalar:
+        """
+        Gap on one side when cold, in mm; negative binds.
+        """
+    @property
+    def filler_volume(self, /) -> Scalar:
+        """
+        Filler that gap and channels take, in mm³; nothing is added for what runs off.
+        """
+    @property
+    def gap_outcome(self, /) -> GapOutcome | None:
+        """
+        How the hot gap compares with it: `too narrow`, `within`, `too wide`.
+        """
+    @property
+    def hot_gap(self, /) -> Scalar:
+        """
+        Gap on one side when hot, in mm; negative binds.
+        """
+    @property
+    def published(self, /) -> PublishedGap | None:
+        """
+        Published gap of the filler; None without a filler.
+        """
+    @property
+    def shear(self, /) -> Scalar | None:
+        """
+        Shear stress of the bottom, in MPa; None without a torque.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `filler_volume` in mm³, or `shear` in MPa.
+        """
+
+@final
+class Centring:
+    """
+    What `centre_slot` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def cut(self, /) -> Scalar:
+        """
+        How deep the corner at the wide mark has cut since it touched, in mm.
+        """
+    @property
+    def feed_left(self, /) -> Scalar | None:
+        """
+        Feed from here to the depth given, in mm; None without one.
+        """
+    @property
+    def lean(self, /) -> Scalar:
+        """
+        How much the keyway would lean against the key, in degrees.
+        """
+    @property
+    def left_over(self, /) -> Scalar | None:
+        """
+        Greatest offset that the move can leave, in mm; None where neither uncertainty is given.
+        """
+    @property
+    def left_over_lean(self, /) -> Scalar | None:
+        """
+        How much the keyway then leans at most, in degrees.
+        """
+    @property
+    def move_tool(self, /) -> MoveTool:
+        """
+        Which way to move the tool; the work goes the other way instead.
+        """
+    @property
+    def offset(self, /) -> Scalar:
+        """
+        How far the tool is off centre, and so how far to move it, in mm.
+        """
+    @property
+    def wall_difference(self, /) -> Scalar:
+        """
+        How much higher one wall of the keyway would be than the other, if cut like this, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `lean` in degrees.
+        """
+
+@final
 class Checked:
     """
     A rack of mountings, judged: iterate over it for its rows.
@@ -256,6 +373,28 @@ class Counts:
     def unreadable(self, /) -> int:
         """
         The row could not be read.
+        """
+
+@final
+class Division:
+    """
+    One way to set a dividing head.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def circle(self, /) -> int:
+        """
+        In this circle of holes; zero where whole turns do.
+        """
+    @property
+    def holes(self, /) -> int:
+        """
+        Holes to go on besides.
+        """
+    @property
+    def turns(self, /) -> int:
+        """
+        Whole turns of the crank.
         """
 
 @final
@@ -646,6 +785,55 @@ class Fragment:
         """
 
 @final
+class Hole:
+    """
+    One hole of a circle.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Scalar:
+        """
+        Angle from the x axis, anticlockwise, in degrees.
+        """
+    @property
+    def x(self, /) -> Scalar:
+        """
+        Place along x, from the centre, in mm.
+        """
+    @property
+    def y(self, /) -> Scalar:
+        """
+        Place along y, in mm.
+        """
+
+@final
+class HoleCircle:
+    """
+    Holes evenly on a circle.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def chord(self, /) -> Scalar:
+        """
+        Straight distance between the centres of neighbours, in mm.
+        """
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Diameter of the circle, in mm.
+        """
+    @property
+    def holes(self, /) -> list[Hole]:
+        """
+        The holes in order.
+        """
+    @property
+    def spacing(self, /) -> Scalar:
+        """
+        Angle between neighbours, in degrees.
+        """
+
+@final
 class HoleLimits:
     """
     What `hole_limits` found.
@@ -684,10 +872,14 @@ class Hub:
         thread_to: From the fixed flange's land to the end of the thread.
         flange_stop: From the fixed flange's land to the shoulder that would stop the loose flange.
         stabilisers: Thickness of both stabiliser discs together.
+        thread_bore: Bore inside the thread for the nut.
+        thread_slot_width: Width of the key slot through that thread.
+        thread_slot_depth: Depth of that slot, from the crests of the thread.
+        thread_proof_stress: Proof stress of the thread for the nut.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None) -> Hub: ...
+    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None) -> Hub: ...
     def __repr__(self, /) -> str: ...
     @property
     def clearance_limit(self, /) -> Scalar | Unknown | None:
@@ -740,9 +932,29 @@ class Hub:
         Thickness of both stabiliser discs together.
         """
     @property
+    def thread_bore(self, /) -> Scalar | Unknown | None:
+        """
+        Bore inside the thread for the nut.
+        """
+    @property
     def thread_from(self, /) -> Scalar | Unknown | None:
         """
         From the fixed flange's land to the first full thread.
+        """
+    @property
+    def thread_proof_stress(self, /) -> Scalar | Unknown | None:
+        """
+        Proof stress of the thread for the nut.
+        """
+    @property
+    def thread_slot_depth(self, /) -> Scalar | Unknown | None:
+        """
+        Depth of that slot, from the crests of the thread.
+        """
+    @property
+    def thread_slot_width(self, /) -> Scalar | Unknown | None:
+        """
+        Width of the key slot through that thread.
         """
     @property
     def thread_to(self, /) -> Scalar | Unknown | None:
@@ -799,6 +1011,29 @@ class Interface:
         """
 
 @final
+class Jacked:
+    """
+    A jacking screw at work: what `jacking_screw` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def clearance(self, /) -> Scalar | None:
+        """
+        Least clearance, on diameter, of the draw screw in the jacking thread, in mm; below zero where it
+        does not pass.
+        """
+    @property
+    def clears(self, /) -> bool | None:
+        """
+        Whether the draw screw passes; None without one.
+        """
+    @property
+    def force(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Force that it pushes with, least and greatest, in N.
+        """
+
+@final
 class Judgement:
     """
     A measured size between its limits, or past one.
@@ -823,6 +1058,434 @@ class Judgement:
     def outcome(self, /) -> SizeOutcome:
         """
         How it fares: `within`, `too large` or `too small`.
+        """
+
+@final
+class Key:
+    """
+    The key between shaft and hub.
+
+    Every datum may be given, `hubwright.UNKNOWN` (asked for and not known) or left
+    out (not asked for). Quantities are text such as `"125 mm"` or pint quantities.
+
+    Args:
+        shaft_diameter: Diameter of the shaft at the key.
+        nominal_width: Width it is listed by, which its limits go by.
+        width: Width, as measured.
+        height: Height.
+        length: Length that carries: inside the hub, without round ends.
+        bearing_height: Height over which its side bears, where that is less than half of its height.
+        shaft_keyway: Width of the keyway in the shaft, as measured.
+        hub_keyway: Width of the keyway in the hub, as measured.
+        fit: Fit asked for.
+        torque: Torque that it carries.
+        allowed_shear: Shear stress allowed.
+        allowed_bearing: Bearing stress allowed, of the weakest of key, shaft and hub.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __new__(cls, /, *, shaft_diameter: QuantityLike | Unknown | None = None, nominal_width: QuantityLike | Unknown | None = None, width: QuantityLike | Unknown | None = None, height: QuantityLike | Unknown | None = None, length: QuantityLike | Unknown | None = None, bearing_height: QuantityLike | Unknown | None = None, shaft_keyway: QuantityLike | Unknown | None = None, hub_keyway: QuantityLike | Unknown | None = None, fit: str | Unknown | None = None, torque: QuantityLike | Unknown | None = None, allowed_shear: QuantityLike | Unknown | None = None, allowed_bearing: QuantityLike | Unknown | None = None) -> Key: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def allowed_bearing(self, /) -> Scalar | Unknown | None:
+        """
+        Bearing stress allowed, of the weakest of key, shaft and hub.
+        """
+    @property
+    def allowed_shear(self, /) -> Scalar | Unknown | None:
+        """
+        Shear stress allowed.
+        """
+    @property
+    def bearing_height(self, /) -> Scalar | Unknown | None:
+        """
+        Height over which its side bears, where that is less than half of its height.
+        """
+    @property
+    def fit(self, /) -> KeyFit | Unknown | None:
+        """
+        Fit asked for.
+        """
+    @property
+    def height(self, /) -> Scalar | Unknown | None:
+        """
+        Height.
+        """
+    @property
+    def hub_keyway(self, /) -> Scalar | Unknown | None:
+        """
+        Width of the keyway in the hub, as measured.
+        """
+    @property
+    def length(self, /) -> Scalar | Unknown | None:
+        """
+        Length that carries: inside the hub, without round ends.
+        """
+    @property
+    def nominal_width(self, /) -> Scalar | Unknown | None:
+        """
+        Width it is listed by, which its limits go by.
+        """
+    @property
+    def shaft_diameter(self, /) -> Scalar | Unknown | None:
+        """
+        Diameter of the shaft at the key.
+        """
+    @property
+    def shaft_keyway(self, /) -> Scalar | Unknown | None:
+        """
+        Width of the keyway in the shaft, as measured.
+        """
+    @property
+    def torque(self, /) -> Scalar | Unknown | None:
+        """
+        Torque that it carries.
+        """
+    @property
+    def width(self, /) -> Scalar | Unknown | None:
+        """
+        Width, as measured.
+        """
+
+@final
+class KeySize:
+    """
+    What `key_for` found. Depths are at the middle of the keyway.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def across_hub(self, /) -> Scalar:
+        """
+        From the bottom of the hub's keyway to the far side of the bore, d + t2, in mm.
+        """
+    @property
+    def across_shaft(self, /) -> Scalar:
+        """
+        From the bottom of the shaft's keyway to the far side, d − t1, in mm.
+        """
+    @property
+    def chord_height(self, /) -> Scalar:
+        """
+        Height of the circle over the mouth of the keyway y, in mm.
+        """
+    @property
+    def depth_tolerance(self, /) -> Scalar | None:
+        """
+        How much deeper than that either may be, never shallower; None where it was not read.
+        """
+    @property
+    def height(self, /) -> Scalar:
+        """
+        Height h, in mm.
+        """
+    @property
+    def hub_depth(self, /) -> Scalar:
+        """
+        Depth in the hub t2, in mm.
+        """
+    @property
+    def hub_wall(self, /) -> Scalar:
+        """
+        Height of the keyway's wall in the hub, t2 + y, in mm.
+        """
+    @property
+    def shaft(self, /) -> Scalar:
+        """
+        Diameter of the shaft, in mm.
+        """
+    @property
+    def shaft_depth(self, /) -> Scalar:
+        """
+        Depth in the shaft t1, in mm.
+        """
+    @property
+    def shaft_wall(self, /) -> Scalar:
+        """
+        Height of the keyway's wall in the shaft, t1 − y, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where width, height and depths come from.
+        """
+    @property
+    def standard(self, /) -> KeyStandard:
+        """
+        The standard asked.
+        """
+    @property
+    def trim(self, /) -> KeyTrim | None:
+        """
+        Lengths, chamfer and corner radius; None where they are not known.
+        """
+    @property
+    def width(self, /) -> Scalar:
+        """
+        Width b, in mm.
+        """
+    def widths(self, /, fit: str) -> KeyWidths | None:
+        """
+        Width limits of key and keyways.
+
+        Args:
+            fit: `free`, `normal` or `close`.
+
+        Returns:
+            KeyWidths: None for inch keys, whose tolerances were not read.
+
+        Raises:
+            TextError: Another word.
+
+        Source: ISO 286-1 for the limits; which classes make which fit is from memory.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> widths = hw.joint.key_for("12 mm", "DIN 6885-1").widths("normal")
+            >>> widths
+            <KeyWidths normal: N9 in the shaft, JS9 in the hub>
+            >>> widths.in_hub_um
+            (-15.0, 45.0)
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `across_hub` in mm.
+        """
+
+@final
+class KeyStock:
+    """
+    What `key_stock` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def channels(self, /) -> Scalar:
+        """
+        Filler that the channels of the chamfers hold, in mm³.
+        """
+    @property
+    def class_(self, /) -> str:
+        """
+        Class of the width, such as `h6`.
+        """
+    @property
+    def clears_corners(self, /) -> bool | None:
+        """
+        Whether the chamfers clear the corners of the slot; None without their radius.
+        """
+    @property
+    def height(self, /) -> Scalar:
+        """
+        Height to cut it to, in mm.
+        """
+    @property
+    def least_clearance_um(self, /) -> float:
+        """
+        Least clearance in the slot in µm, both sides together; negative is interference.
+        """
+    @property
+    def length(self, /) -> Scalar:
+        """
+        Length to cut it to, in mm.
+        """
+    @property
+    def most_clearance_um(self, /) -> float:
+        """
+        Most clearance in the slot in µm, both sides together.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Who says that the class makes this fit.
+        """
+    @property
+    def width(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `length` in mm.
+        """
+
+@final
+class KeyStrength:
+    """
+    What `key_strength` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bearing(self, /) -> Scalar:
+        """
+        Bearing stress, in MPa.
+        """
+    @property
+    def bearing_height(self, /) -> Scalar:
+        """
+        Height over which the side bears, in mm.
+        """
+    @property
+    def bearing_length(self, /) -> Scalar | None:
+        """
+        Length at which the allowed bearing stress is reached, in mm; None without one.
+        """
+    @property
+    def carries(self, /) -> bool | None:
+        """
+        Whether every stress whose allowed value is given keeps to it; None when none is.
+        """
+    @property
+    def force(self, /) -> Scalar:
+        """
+        Force at the surface of the shaft, in N.
+        """
+    @property
+    def shear(self, /) -> Scalar:
+        """
+        Shear stress, in MPa.
+        """
+    @property
+    def shear_length(self, /) -> Scalar | None:
+        """
+        Length at which the allowed shear stress is reached, in mm; None without one.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `bearing` in MPa.
+        """
+
+@final
+class KeyTrim:
+    """
+    Lengths and edges of a key, all from memory.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def chamfer(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest chamfer of its edges, in mm.
+        """
+    @property
+    def corner_radius(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest radius in the corners of its keyway, in mm.
+        """
+    @property
+    def least_length(self, /) -> Scalar:
+        """
+        Shortest length of this key, in mm.
+        """
+    @property
+    def lengths(self, /) -> list[Scalar]:
+        """
+        Standard lengths of this key, in mm, shortest first.
+        """
+    @property
+    def most_length(self, /) -> Scalar:
+        """
+        Longest length of this key, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where they come from.
+        """
+
+@final
+class KeyWidths:
+    """
+    Widths of key and keyways that make a fit. Every pair has the smaller figure first.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def classes(self, /) -> tuple[str, str]:
+        """
+        Classes of the keyways in shaft and hub.
+        """
+    @property
+    def fit(self, /) -> KeyFit:
+        """
+        The fit asked for.
+        """
+    @property
+    def hub_keyway(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width of the keyway in the hub, in mm.
+        """
+    @property
+    def in_hub_um(self, /) -> tuple[float, float]:
+        """
+        Least and most clearance in the hub in µm; negative is interference.
+        """
+    @property
+    def in_shaft_um(self, /) -> tuple[float, float]:
+        """
+        Least and most clearance in the shaft in µm; negative is interference.
+        """
+    @property
+    def key(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width of the key, in mm.
+        """
+    @property
+    def shaft_keyway(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Least and greatest width of the keyway in the shaft, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Which classes make the fit.
+        """
+
+@final
+class Keyway:
+    """
+    What `keyway` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def across(self, /) -> Scalar:
+        """
+        From the bottom to the far side of bore or shaft at the given depth, in mm.
+        """
+    @property
+    def across_deepest(self, /) -> Scalar | None:
+        """
+        The same at the greatest depth; None without a tolerance.
+        """
+    @property
+    def chord_height(self, /) -> Scalar:
+        """
+        Height of the circle over the mouth y, in mm.
+        """
+    @property
+    def feed(self, /) -> Scalar:
+        """
+        Feed of a flat tool from first touch to the given depth, in mm.
+        """
+    @property
+    def last_infeed(self, /) -> Scalar | None:
+        """
+        Feed at the last stroke, in mm; None without an infeed.
+        """
+    @property
+    def minutes(self, /) -> float | None:
+        """
+        Minutes to depth; None without infeed and strokes a minute.
+        """
+    @property
+    def strokes(self, /) -> int | None:
+        """
+        Strokes to depth; None without an infeed.
+        """
+    @property
+    def wall(self, /) -> Scalar:
+        """
+        Least height of the walls: t + y in a hub, t − y in a shaft, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `feed` in mm, or `strokes`.
         """
 
 @final
@@ -987,6 +1650,7 @@ class Mounting:
         loose_blotter: The loose blotter.
         hub: The hub.
         nut: The nut.
+        key: The key.
 
     Examples:
         >>> import hubwright as hw
@@ -1000,7 +1664,7 @@ class Mounting:
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, name: str = "", *, machine: Machine | None = None, spindle: Spindle | None = None, wheel: Wheel | None = None, fixed_flange: Flange | None = None, loose_flange: Flange | None = None, fixed_blotter: Blotter | None = None, loose_blotter: Blotter | None = None, hub: Hub | None = None, nut: Nut | None = None) -> Mounting: ...
+    def __new__(cls, /, name: str = "", *, machine: Machine | None = None, spindle: Spindle | None = None, wheel: Wheel | None = None, fixed_flange: Flange | None = None, loose_flange: Flange | None = None, fixed_blotter: Blotter | None = None, loose_blotter: Blotter | None = None, hub: Hub | None = None, nut: Nut | None = None, key: Key | None = None) -> Mounting: ...
     def __repr__(self, /) -> str: ...
     @property
     def fixed_blotter(self, /) -> Blotter:
@@ -1016,6 +1680,11 @@ class Mounting:
     def hub(self, /) -> Hub:
         """
         The hub.
+        """
+    @property
+    def key(self, /) -> Key:
+        """
+        The key.
         """
     @property
     def loose_blotter(self, /) -> Blotter:
@@ -1064,20 +1733,105 @@ class Nut:
     Args:
         thread_hand: Hand of its thread.
         length: Length of thread in it.
+        thread_diameter: Major diameter of its thread.
+        thread_pitch: Pitch of its thread, which has one start and flanks at 60°.
+        tightening_torque: Torque it is tightened with.
+        thread_friction: Least friction in its thread.
+        face_friction: Least friction under its face.
+        face_diameter: Outside diameter of the face it bears with.
+        face_hole: Inside diameter of that face.
+        proof_stress: Its proof stress.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, thread_hand: str | Unknown | None = None, length: QuantityLike | Unknown | None = None) -> Nut: ...
+    def __new__(cls, /, *, thread_hand: str | Unknown | None = None, length: QuantityLike | Unknown | None = None, thread_diameter: QuantityLike | Unknown | None = None, thread_pitch: QuantityLike | Unknown | None = None, tightening_torque: QuantityLike | Unknown | None = None, thread_friction: PlainLike | Unknown | None = None, face_friction: PlainLike | Unknown | None = None, face_diameter: QuantityLike | Unknown | None = None, face_hole: QuantityLike | Unknown | None = None, proof_stress: QuantityLike | Unknown | None = None) -> Nut: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def face_diameter(self, /) -> Scalar | Unknown | None:
+        """
+        Outside diameter of the face it bears with.
+        """
+    @property
+    def face_friction(self, /) -> float | Unknown | None:
+        """
+        Least friction under its face.
+        """
+    @property
+    def face_hole(self, /) -> Scalar | Unknown | None:
+        """
+        Inside diameter of that face.
+        """
     @property
     def length(self, /) -> Scalar | Unknown | None:
         """
         Length of thread in it.
         """
     @property
+    def proof_stress(self, /) -> Scalar | Unknown | None:
+        """
+        Its proof stress.
+        """
+    @property
+    def thread_diameter(self, /) -> Scalar | Unknown | None:
+        """
+        Major diameter of its thread.
+        """
+    @property
+    def thread_friction(self, /) -> float | Unknown | None:
+        """
+        Least friction in its thread.
+        """
+    @property
     def thread_hand(self, /) -> ThreadHand | Unknown | None:
         """
         Hand of its thread.
+        """
+    @property
+    def thread_pitch(self, /) -> Scalar | Unknown | None:
+        """
+        Pitch of its thread, which has one start and flanks at 60°.
+        """
+    @property
+    def tightening_torque(self, /) -> Scalar | Unknown | None:
+        """
+        Torque it is tightened with.
+        """
+
+@final
+class PinSpanner:
+    """
+    Pins of a spanner in their holes: what `pin_spanner` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bearing(self, /) -> Scalar:
+        """
+        Pressure between pin and hole, in MPa.
+        """
+    @property
+    def breaks_out(self, /) -> bool | None:
+        """
+        Whether a hole breaks out of the nut; None without the nut.
+        """
+    @property
+    def inner_edge(self, /) -> Scalar | None:
+        """
+        Metal between hole and the inside of the nut, in mm.
+        """
+    @property
+    def outer_edge(self, /) -> Scalar | None:
+        """
+        Metal between hole and the outside of the nut, in mm; below zero where the hole breaks out.
+        """
+    @property
+    def pin_load(self, /) -> Scalar:
+        """
+        Force on each pin, in N.
+        """
+    @property
+    def shear(self, /) -> Scalar:
+        """
+        Shear stress of a pin, in MPa.
         """
 
 @final
@@ -1315,6 +2069,33 @@ class Published:
         """
 
 @final
+class PublishedGap:
+    """
+    Published gap of a brazing filler, on one side of the part.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def filler(self, /) -> Filler:
+        """
+        The filler.
+        """
+    @property
+    def least(self, /) -> Scalar:
+        """
+        Least gap, in mm.
+        """
+    @property
+    def most(self, /) -> Scalar:
+        """
+        Greatest gap, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Who says so.
+        """
+
+@final
 class RankedFit:
     """
     A preferred fit that lies inside the window asked for.
@@ -1418,6 +2199,38 @@ class RingFound:
     def von_mises(self, /) -> Scalar:
         """
         Its greatest von Mises stress, which is at one of the two surfaces.
+        """
+
+@final
+class RoundNut:
+    """
+    A slotted round nut.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Diameter of its thread, in mm.
+        """
+    @property
+    def outside(self, /) -> Scalar:
+        """
+        Greatest outside diameter, in mm.
+        """
+    @property
+    def pitch(self, /) -> Scalar:
+        """
+        Pitch of its thread, in mm.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where it stands.
+        """
+    @property
+    def thickness(self, /) -> Scalar:
+        """
+        Greatest thickness, in mm.
         """
 
 @final
@@ -1703,6 +2516,382 @@ class Strength:
     def working(self, /) -> Working:
         """
         The steps, recomputed.
+        """
+
+@final
+class TapDrill:
+    """
+    A hole before tapping.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def drill(self, /) -> Scalar:
+        """
+        Diameter of the hole, in mm.
+        """
+    @property
+    def percent(self, /) -> float:
+        """
+        Height of the thread it leaves, in % of a full one: (d - hole) / (1.299 P).
+        """
+    @property
+    def thread(self, /) -> Thread:
+        """
+        The thread to be tapped.
+        """
+    @property
+    def within(self, /) -> bool | None:
+        """
+        Whether the hole lies within the limits of the minor diameter; None without a class of nuts.
+        """
+
+@final
+class Thread:
+    """
+    A screw thread: what `thread` found.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    @property
+    def designation(self, /) -> str:
+        """
+        As it is written on a drawing, such as `M20x1-6H`.
+        """
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Nominal diameter, d, in mm.
+        """
+    def in_class(self, /, class_: str) -> Thread:
+        """
+        The same thread in another class.
+
+        Args:
+            class_: 4g, 6e, 6g, 6h, 4H, 5H, 6H or 7H; 2A or 2B for a unified thread.
+
+        Returns:
+            Thread: with the limits of that class.
+
+        Raises:
+            UnitError, TextError: No text, or no such class.
+            OutOfRangeError: The table gives nothing for this thread.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.thread("M20x1").in_class("6H").limits.pitch_least
+            <Quantity(19.35, 'millimeter')>
+        """
+    @property
+    def lead_angle(self, /) -> Scalar:
+        """
+        Angle at which it rises at its pitch diameter, in degrees.
+        """
+    @property
+    def left_hand(self, /) -> bool:
+        """
+        Whether its hand is left.
+        """
+    @property
+    def limits(self, /) -> ThreadLimits | None:
+        """
+        Limits of size; None when the designation names no class.
+        """
+    @property
+    def minor_diameter(self, /) -> Scalar:
+        """
+        Basic minor diameter, D1, in mm.
+        """
+    @property
+    def pitch(self, /) -> Scalar:
+        """
+        Pitch, P, in mm; with one start it is the lead too.
+        """
+    @property
+    def pitch_diameter(self, /) -> Scalar:
+        """
+        Basic pitch diameter, d2, in mm.
+        """
+    @property
+    def root_diameter(self, /) -> Scalar:
+        """
+        Diameter at the root of a screw, d3, in mm.
+        """
+    @property
+    def series(self, /) -> str:
+        """
+        Series: `M`, `UNC` or `UNF`.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where profile and stress area come from.
+        """
+    @property
+    def stress_area(self, /) -> Scalar:
+        """
+        Nominal stress area of a screw, in mm².
+        """
+    def tap_drill(self, /, drill: QuantityLike | None = None) -> TapDrill:
+        """
+        The hole to drill before tapping, and how much thread it leaves.
+
+        Args:
+            drill: Diameter of the hole, above zero and below the thread; without it the diameter less the pitch.
+
+        Returns:
+            TapDrill: `.drill`, `.percent` and `.within`.
+
+        Raises:
+            UnitError, TextError: No length.
+            OutOfRangeError: A hole that leaves no thread.
+
+        Source: common practice.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.thread("M8-6H").tap_drill("6.8 mm")
+            <TapDrill 6.8 mm, 73.9 % thread, within 6H>
+        """
+    @property
+    def threads_per_inch(self, /) -> float:
+        """
+        Threads an inch.
+        """
+    def three_wires(self, /, wire: QuantityLike | None = None) -> ThreeWires:
+        """
+        Size over three wires of a screw or plug.
+
+        M = d2 + w (1 + √(1/sin² α + cot² α tan² φ)) - P/2 cot α, with w the wires, α 30°, φ the lead angle.
+
+        Args:
+            wire: Diameter of the wires, 0.506 to 1.01 pitches; without it the best wire, P / (2 cos α).
+
+        Returns:
+            ThreeWires: `.best_wire`, `.basic`, and `.greatest` and `.least` for a class of screws.
+
+        Raises:
+            UnitError, TextError: No length.
+            OutOfRangeError: A wire that does not touch the flanks or does not stand out.
+
+        Source: ASME B1.2 and NBS Handbook H28, from memory. The measuring force is not in it.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> hw.joint.thread("M20x1.5-6g").three_wires("0.895 mm")
+            <ThreeWires 20.2404 to 20.3804 mm over wires of 0.895 mm, best 0.866 mm>
+        """
+    def working(self, /) -> Working:
+        """
+        The steps of the profile; the last one's result is `stress_area` in mm².
+        """
+
+@final
+class ThreadLimits:
+    """
+    Limits of size of a thread, in mm.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def class_(self, /) -> str:
+        """
+        The class, such as `6H`.
+        """
+    @property
+    def internal(self, /) -> bool:
+        """
+        Whether it is for internal threads.
+        """
+    @property
+    def major_greatest(self, /) -> Scalar | None:
+        """
+        Greatest major diameter; None for a nut.
+        """
+    @property
+    def major_least(self, /) -> Scalar:
+        """
+        Least major diameter.
+        """
+    @property
+    def minor_greatest(self, /) -> Scalar | None:
+        """
+        Greatest minor diameter; None for a screw.
+        """
+    @property
+    def minor_least(self, /) -> Scalar | None:
+        """
+        Least minor diameter; None for a screw.
+        """
+    @property
+    def pitch_greatest(self, /) -> Scalar:
+        """
+        Greatest pitch diameter.
+        """
+    @property
+    def pitch_least(self, /) -> Scalar:
+        """
+        Least pitch diameter.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where they come from, with the weakest status among the figures used.
+        """
+
+@final
+class ThreeWires:
+    """
+    Size over three wires.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def basic(self, /) -> Scalar:
+        """
+        Size over the wires at the basic pitch diameter, in mm.
+        """
+    @property
+    def best_wire(self, /) -> Scalar:
+        """
+        Best wire, in mm: it touches at the pitch diameter.
+        """
+    @property
+    def greatest(self, /) -> Scalar | None:
+        """
+        At the greatest pitch diameter; None without a class of screws.
+        """
+    @property
+    def least(self, /) -> Scalar | None:
+        """
+        At the least pitch diameter; None without a class of screws.
+        """
+    def pitch_diameter(self, /, over_wires: QuantityLike) -> Scalar:
+        """
+        Pitch diameter that a size over these wires stands for.
+
+        Args:
+            over_wires: The size measured, above the pitch diameter.
+
+        Returns:
+            Pitch diameter, in mm.
+
+        Raises:
+            UnitError, TextError, OutOfRangeError: No length, or one below the pitch diameter.
+
+        Examples:
+            >>> import hubwright as hw
+            >>> wires = hw.joint.thread("M20x1.5-6g").three_wires()
+            >>> print(f"{wires.pitch_diameter('20.220 mm'):.3f~P}")
+            18.921 mm
+        """
+    @property
+    def thread(self, /) -> Thread:
+        """
+        The thread measured.
+        """
+    @property
+    def wire(self, /) -> Scalar:
+        """
+        The wires used, in mm.
+        """
+
+@final
+class Tightened:
+    """
+    A tightened nut: what `nut` found. Ranges are pairs, least and greatest.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def greatest_preload(self, /) -> tuple[Scalar, Scalar] | None:
+        """
+        Preload at that torque, in N.
+        """
+    @property
+    def greatest_torque(self, /) -> Scalar | None:
+        """
+        The torque at which, whatever the friction, the screw stays within `utilisation` of its proof stress.
+        """
+    @property
+    def holds_itself(self, /) -> bool:
+        """
+        Whether the thread holds itself at its least friction, without the face.
+        """
+    @property
+    def loosening_torque(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque to loosen it, in N m.
+        """
+    def loosens(self, /, rotation: str | None = None) -> str:
+        """
+        Which way it comes off, and whether running or braking takes it there.
+
+        Args:
+            rotation: Which way the spindle runs, seen from the nut: `clockwise`, `anticlockwise` or `both`.
+
+        Returns:
+            A sentence or two.
+
+        Raises:
+            TextError: Another word.
+        """
+    @property
+    def net_area(self, /) -> Scalar:
+        """
+        Area of the screw that carries, less bore and slot, in mm².
+        """
+    @property
+    def nut_shear(self, /) -> Scalar | None:
+        """
+        Greatest shear stress of the nut's threads, in MPa.
+        """
+    @property
+    def overloaded(self, /) -> bool | None:
+        """
+        Whether screw or threads are stressed beyond `utilisation` of proof; None while that can't be told.
+        """
+    @property
+    def preload(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Force between nut and what it clamps, in N.
+        """
+    @property
+    def proof_share(self, /) -> float | None:
+        """
+        `stress` over the proof stress of the screw; None without one.
+        """
+    @property
+    def screw_shear(self, /) -> Scalar | None:
+        """
+        Greatest shear stress of the screw's threads, in MPa; None without an engagement.
+        """
+    @property
+    def stress(self, /) -> Scalar:
+        """
+        Greatest of tension and torsion together, in MPa.
+        """
+    @property
+    def tension(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Tension in that area, in MPa.
+        """
+    @property
+    def thread(self, /) -> Thread:
+        """
+        Its thread.
+        """
+    @property
+    def thread_release(self, /) -> tuple[Scalar, Scalar]:
+        """
+        The part of it that the thread alone holds; below zero where the thread runs back by itself.
+        """
+    @property
+    def torque(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Tightening torque, in N m.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps at the least friction; the last one's result is the greatest preload in N.
         """
 
 @final
@@ -2044,6 +3233,90 @@ def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityL
         64.0 millimeter
     """
 
+def brazed_key(*, bore: QuantityLike, slot_width: QuantityLike, depth: QuantityLike, key_width: QuantityLike, length: QuantityLike, rise: QuantityLike | None = None, hub_expansion: QuantityLike | None = None, key_expansion: QuantityLike | None = None, chamfer: QuantityLike | None = None, filler: str | None = None, torque: QuantityLike | None = None, sound_share: PlainLike | None = None, allowed_shear: QuantityLike | None = None, hub_length: QuantityLike | None = None) -> BrazedKey:
+    """
+    A key brazed into a hub: gap when hot, filler, and the stress that a torque makes.
+
+    Args:
+        bore: Diameter of the bore.
+        slot_width: Width of the slot, below the bore.
+        depth: Depth of the slot at the middle, t2.
+        key_width: Width of the key.
+        length: Length that is brazed.
+        rise: How much hotter than when measured it is brazed, up to 1500 K; with both expansions.
+        hub_expansion: Mean expansion of the hub over the rise, more than at room temperature.
+        key_expansion: Mean expansion of the key over the rise.
+        chamfer: Chamfer of the key's bottom edges.
+        filler: A filler of `published_gaps()`, such as `"silver, flux"`.
+        torque: Torque on the key; with `sound_share`.
+        sound_share: Share of the bottom that the filler has wetted, above 0 to 1.
+        allowed_shear: Shear stress allowed of the joint.
+        hub_length: Length of the hub, which the key may not pass.
+
+    Returns:
+        BrazedKey: `.hot_gap`, `.gap_outcome`, `.filler_volume`, `.shear`, `.carries`, `.assumes`, `.advice`.
+
+    Raises:
+        MissingError: One of several arguments that belong together.
+        UnitError, TextError: No quantities of these kinds, or another filler.
+        OutOfRangeError: A slot as wide as the bore, a key longer than its hub, a share outside 0 to 1.
+
+    Conservative: the bottom alone takes the torque, in even shear; walls are not counted.
+
+    Source: linear thermal expansion; geometry; statics; each published gap has its own.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.brazed_key(
+        ...     bore="22 mm", slot_width="4.06 mm", depth="1.8 mm", key_width="4 mm", length="18 mm",
+        ...     rise="630 K", hub_expansion="20 um/m/K", key_expansion="12 um/m/K", filler="any",
+        ...     torque="4 N m", sound_share=0.7, allowed_shear="25 MPa",
+        ... )
+        >>> found
+        <BrazedKey gap 0.0405 mm a side, filler 5.81 mm³, shear 7.215 MPa>
+        >>> found.gap_outcome
+        <GapOutcome.WITHIN: 'within'>
+        >>> found.advice.split(":")[0]
+        'Braze before the last facing and finish boring'
+    """
+
+def centre_slot(*, bore: QuantityLike, tool_width: QuantityLike, left_mark: QuantityLike, right_mark: QuantityLike, measured_within: QuantityLike | None = None, repeatability: QuantityLike | None = None, depth: QuantityLike | None = None) -> Centring:
+    """
+    Where a slotting tool stands in a bore, by the two marks that its corners leave.
+
+    Each corner cuts a flat from its side to where the bore passes the edge: the tool is off centre by half of
+    the difference of the marks, toward the wide one, and has to go toward the narrow one.
+
+    Args:
+        bore: Diameter of the bore.
+        tool_width: Width of the tool, below the bore.
+        left_mark: Width of the mark on the left, above zero.
+        right_mark: Width of the mark on the right, above zero.
+        measured_within: How well one mark is measured, either way; a smaller offset says `stay`.
+        repeatability: How far off the work can lie when the fixture takes it again, either way.
+        depth: Depth of the keyway at the middle, for the feed that is left.
+
+    Returns:
+        Centring: `.offset`, `.move_tool`, `.lean`, `.left_over`, `.feed_left`.
+
+    Raises:
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A mark of no width, marks that meet, a tool as wide as the bore.
+
+    Source: geometry of the circle; that equal marks mean a centred tool is common practice, no source.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.centre_slot(
+        ...     bore="22 mm", tool_width="4 mm", left_mark="0.60 mm", right_mark="0.36 mm",
+        ...     measured_within="0.02 mm", repeatability="0.01 mm", depth="1.8 mm",
+        ... )
+        >>> found
+        <Centring move the tool right by 0.12 mm>
+        >>> print(f"{found.left_over:.2f~P} at most is left, {found.feed_left:.3f~P} to go")
+        0.03 mm at most is left, 1.906 mm to go
+    """
+
 def check(mounting: Mounting, *, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None) -> Verdict:
     """
     Judges a mounting by every rule.
@@ -2148,6 +3421,28 @@ def check_rows(table: Any, *, units: "dict[str, str] | None" = None, mapping: "d
         1
     """
 
+def chord_height(diameter: QuantityLike, width: QuantityLike) -> Scalar:
+    """
+    Height of a circle over its chord, y = (d − √(d² − b²)) / 2.
+
+    Args:
+        diameter: Diameter of the circle, above zero.
+        width: Width of the slot, above zero and below the diameter.
+
+    Returns:
+        The height, in mm.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `keyway`.
+
+    Source: geometry of the circle.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.chord_height('20 mm', '6 mm'):.4f~P}")
+        0.4606 mm
+    """
+
 def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
     """
     Fundamental deviation of a shaft as the formula gives it; the printed table wins where they differ.
@@ -2168,6 +3463,29 @@ def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.joint.deviation_by_formula('2 mm', 'f').to('um'):.0f~P}")
         -7 µm
+    """
+
+def dividing(divisions: int, ratio: int, circles: SupportsGetItem[int, int] | None = None) -> list[Division]:
+    """
+    Turns of a dividing head's crank from one division to the next.
+
+    Args:
+        divisions: How many, 1 to 1000.
+        ratio: Turns of the crank for one of the work, 1 to 1000; 40 on most heads.
+        circles: Holes of the plates' circles; without them 15 to 49, as on three common plates, from memory.
+
+    Returns:
+        Every circle that divides exactly; none when none does.
+
+    Raises:
+        UnitError, OutOfRangeError: Not whole numbers, or outside the ranges above.
+
+    Source: arithmetic.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.dividing(6, 40)[0]
+        <Division 6 turns and 10 holes in the circle of 15>
     """
 
 def elastic_limit(diameter: QuantityLike, hub_diameter: QuantityLike, hub_yield: QuantityLike) -> ElasticLimit:
@@ -2314,6 +3632,54 @@ def grade_by_formula(nominal: QuantityLike, grade: str) -> Scalar:
         13 µm
     """
 
+def hand_force(torque: QuantityLike, length: QuantityLike) -> Scalar:
+    """
+    Force of the hand that a torque takes, F = T / L.
+
+    Args:
+        torque: The torque, above zero.
+        length: From the nut's axis to the hand, above zero.
+
+    Returns:
+        Force, in N.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or not above zero.
+
+    Source: statics.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.hand_force('36 N m', '180 mm'):.0f~P}")
+        200 N
+    """
+
+def hole_circle(holes: int, diameter: QuantityLike, start: QuantityLike | None = None) -> HoleCircle:
+    """
+    Coordinates of holes that lie evenly on a circle.
+
+    Args:
+        holes: How many, 1 to 1000.
+        diameter: Diameter of the circle, above zero.
+        start: Angle of the first hole from the x axis, anticlockwise; zero unless given.
+
+    Returns:
+        HoleCircle: `.holes`, each with `.angle`, `.x` and `.y`; `.chord` and `.spacing`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or outside the ranges above.
+
+    Source: geometry.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> six = hw.joint.hole_circle(6, "60 mm")
+        >>> six
+        <HoleCircle 6 holes on 60 mm, 30 mm apart>
+        >>> six.holes[1]
+        <Hole 60° 15 mm, 25.980762 mm>
+    """
+
 def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None = None) -> HoleLimits:
     """
     Greatest hole of a wheel.
@@ -2335,6 +3701,173 @@ def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None 
         >>> import hubwright as hw
         >>> hw.wheel.hole_limits("type-1-cutting-off", "180 mm").greatest_hole
         <Limit 45 mm by ratio: 29 CFR 1910.211(b)(13) (read in a reprint)>
+    """
+
+def jacking_screw(*, thread: ThreadLike, torque: QuantityLike, thread_friction: SpanLike, tip_friction: SpanLike, tip: QuantityLike, draw_screw: ThreadLike | None = None) -> Jacked:
+    """
+    Force of a jacking screw that pushes a hub off its taper, and whether the draw screw passes its thread.
+
+    Args:
+        thread: Jacking thread in the hub: a thread or its designation.
+        torque: Torque on the screw, above zero.
+        thread_friction: Friction in the thread, above 0 and up to 1: a number, or (least, greatest).
+        tip_friction: Friction under the tip, likewise.
+        tip: Diameter of the flat tip, above zero.
+        draw_screw: The screw that draws the hub on, through the jacking thread.
+
+    Returns:
+        Jacked: `.force`, `.clearance` and `.clears`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or outside the ranges above.
+
+    Source: Shigley, power screws.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.jacking_screw(
+        ...     thread="M20x1.5", torque="50 N m", thread_friction=(0.12, 0.18), tip_friction=(0.12, 0.18),
+        ...     tip="12 mm", draw_screw="M12",
+        ... )
+        <Jacked 16.96 to 26.01 kN>
+    """
+
+def key_for(shaft_diameter: QuantityLike, standard: str) -> KeySize:
+    """
+    The key that goes with a shaft, and how deep it sits.
+
+    Args:
+        shaft_diameter: Over 6 to 500 mm (DIN 6885-1), 12 to 50 mm as listed (DIN 6885-2), over 5/16 to
+            6-1/2 in (ANSI B17.1; rectangular over 7/16 in). A step includes its upper end.
+        standard: `"DIN 6885-1"` (or `"ISO 773"`), `"DIN 6885-2"` for machine tools, `"ANSI B17.1 square"` or
+            `"ANSI B17.1 rectangular"`.
+
+    Returns:
+        KeySize: `.width`, `.height`, `.shaft_depth`, `.hub_depth`, `.across_shaft`, `.across_hub`, `.widths(fit)`.
+
+    Raises:
+        UnitError, TextError: No length, or another standard.
+        OutOfRangeError: A shaft outside the table; the message says how far it reaches.
+
+    Source: DIN 6885-1 and -2, ANSI B17.1-1967, all in reprints; `.trim` is from memory.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> key = hw.joint.key_for("22 mm", "DIN 6885-1")
+        >>> key
+        <KeySize 6 mm x 6 mm, DIN 6885-1>
+        >>> print(f"{key.across_shaft:.1f~P}, {key.across_hub:.1f~P}")
+        18.5 mm, 24.8 mm
+        >>> inch = hw.joint.key_for("1 in", "ANSI B17.1 square")
+        >>> print(f"S {inch.across_shaft.m_as('in'):.3f} in, T {inch.across_hub.m_as('in'):.3f} in")
+        S 0.859 in, T 1.114 in
+    """
+
+def key_stock(*, slot_width: QuantityLike, fit: str, height: QuantityLike, length: QuantityLike, proud: QuantityLike | None = None, long: QuantityLike | None = None, chamfer: QuantityLike | None = None, corner_radius: QuantityLike | None = None, hub_length: QuantityLike | None = None) -> KeyStock:
+    """
+    Key steel to make for a slot that is there already.
+
+    Args:
+        slot_width: Width of the slot, as measured.
+        fit: `"push"` (no shake, for a key to be brazed; taken for h6) or a class for shafts, like `"h9"`.
+        height: Height of the finished key.
+        length: Length of the finished key.
+        proud: Height left on, to come off when the hub is finished, zero or more.
+        long: Length left on, likewise.
+        chamfer: Chamfer of both bottom edges, which makes channels for the filler.
+        corner_radius: Radius in the corners of the slot.
+        hub_length: Length of the finished hub, which the finished key may not pass.
+
+    Returns:
+        KeyStock: `.width` (least, greatest), `.height`, `.length`, `.channels`, `.clears_corners`.
+
+    Raises:
+        UnitError, TextError: No lengths, or no class for shafts.
+        OutOfRangeError: A key longer than its hub, a chamfer that leaves no bottom, figures not above zero.
+
+    Source: ISO 286-1 for the limits; that a key to be brazed is a push with no shake is common practice, no source.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.key_stock(
+        ...     slot_width="4.02 mm", fit="push", height="4 mm", length="18 mm", proud="0.3 mm", long="1 mm",
+        ... )
+        <KeyStock 4.012 to 4.02 mm wide, 4.3 mm high, 19 mm long>
+    """
+
+def key_strength(*, torque: QuantityLike, shaft_diameter: QuantityLike, width: QuantityLike, height: QuantityLike, length: QuantityLike, allowed_shear: QuantityLike | None = None, allowed_bearing: QuantityLike | None = None, bearing_height: QuantityLike | None = None, hub_length: QuantityLike | None = None) -> KeyStrength:
+    """
+    Shear and bearing stress of a key from a torque, τ = 2 T / (d b L) and p = 2 T / (d c L).
+
+    Args:
+        torque: Torque that the key carries, above zero.
+        shaft_diameter: Diameter of the shaft.
+        width: Width of the key, below the shaft's diameter.
+        height: Height of the key; half of it bears.
+        length: Length that carries: inside the hub, without round ends.
+        allowed_shear: Shear stress allowed; your figure, with your factor in it.
+        allowed_bearing: Bearing stress allowed, of the weakest of key, shaft and hub.
+        bearing_height: Height over which the side bears, where it is less than half of the key's.
+        hub_length: Length of the hub, which the key may not pass.
+
+    Returns:
+        KeyStrength: `.shear`, `.bearing`, `.shear_length`, `.bearing_length`, `.carries`.
+
+    Raises:
+        UnitError, TextError: No quantities of these kinds.
+        OutOfRangeError: A figure that is not above zero, a key longer than its hub, as wide as its shaft.
+
+    Even load along the key; no friction, shock or fatigue.
+
+    Source: statics of keys (Shigley; Mott; Machinery's Handbook).
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.key_strength(
+        ...     torque="13.2 N m", shaft_diameter="22 mm", width="6 mm", height="6 mm", length="20 mm",
+        ...     allowed_shear="60 MPa", allowed_bearing="90 MPa",
+        ... )
+        >>> found
+        <KeyStrength shear 10 MPa, bearing 20 MPa>
+        >>> print(found.carries, f"{found.bearing_length:.2f~P}")
+        True 4.44 mm
+    """
+
+def keyway(*, cut_in: str, diameter: QuantityLike, width: QuantityLike, depth: QuantityLike, depth_tolerance: QuantityLike | None = None, infeed: QuantityLike | None = None, strokes_per_minute: PlainLike | None = None) -> Keyway:
+    """
+    A keyway: how deep it is by the ways it is measured, and the strokes it takes.
+
+    A flat tool touches a bore first with its two corners, so that it goes t + y from first touch; a shaft it
+    touches at the crown.
+
+    Args:
+        cut_in: `"hub"` or `"shaft"`.
+        diameter: Diameter of bore or shaft.
+        width: Width of the keyway, below the diameter.
+        depth: Depth at the middle, from where the circle would be: t2 of a hub, t1 of a shaft.
+        depth_tolerance: How much deeper it may be, zero or more.
+        infeed: Feed at each stroke; some 0.02 mm by hand on a shaper is common practice, no source.
+        strokes_per_minute: Strokes that the machine makes in a minute, a plain number above zero.
+
+    Returns:
+        Keyway: `.across`, `.wall`, `.feed`, `.strokes`, `.minutes`. Strokes that take out spring are not counted.
+
+    Raises:
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A slot as wide as the bore, a keyway without walls, figures that are not above zero.
+
+    Source: geometry of the circle.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.keyway(
+        ...     cut_in="hub", diameter="22 mm", width="4 mm", depth="1.8 mm", depth_tolerance="0.1 mm",
+        ...     infeed="0.02 mm", strokes_per_minute=50,
+        ... )
+        >>> print(f"{found.feed:.3f~P}, {found.strokes} strokes, {found.minutes} min")
+        1.983 mm, 100 strokes, 2.0 min
+        >>> print(f"{found.across:.1f~P} to {found.across_deepest:.1f~P} across")
+        23.8 mm to 23.9 mm across
     """
 
 def largest_diameter(speed: QuantityLike, rim_speed: QuantityLike) -> Scalar:
@@ -2391,6 +3924,28 @@ def limits(size: str) -> Limits:
         ISO 286-1, tolerances and deviations (read in a reprint)
     """
 
+def loosening(thread: ThreadLike, rotation: str | None = None) -> str:
+    """
+    Which way a nut comes off, and whether running or braking takes it there, in a sentence or two.
+
+    Args:
+        thread: A thread or its designation.
+        rotation: Which way the spindle runs, seen from the nut: `clockwise`, `anticlockwise` or `both`.
+
+    Returns:
+        The sentence.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No thread, or another word.
+
+    Source: statics; Mich. Admin. Code R 408.10115.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.loosening("M20x1.5-LH")
+        'Seen from the nut, a left-hand thread comes off clockwise.'
+    """
+
 def material_ranges() -> list[Published]:
     """
     Published ranges of what bonded abrasive wheels are like. They are wide: ask the wheel's maker.
@@ -2412,6 +3967,93 @@ def metals() -> list[Elastic]:
         >>> import hubwright as hw
         >>> hw.joint.metals()[0]
         <Elastic steel, E 206 GPa, Poisson's ratio 0.3, 7850 kg/m3, 11.5 um/m/K (from memory, unverified)>
+    """
+
+def nut(*, thread: ThreadLike, thread_friction: SpanLike, face_friction: SpanLike, face_inside: QuantityLike, face_outside: QuantityLike, torque: QuantityLike | None = None, preload: QuantityLike | None = None, bore: QuantityLike | None = None, slot_width: QuantityLike | None = None, slot_depth: QuantityLike | None = None, proof_stress: QuantityLike | None = None, utilisation: PlainLike | None = None, nut_proof_stress: QuantityLike | None = None, engagement: QuantityLike | None = None, screw_class: str | None = None, nut_class: str | None = None) -> Tightened:
+    """
+    A nut tightened by a torque, or to a preload: what each does, and what the thread carries.
+
+    T = F [d2/2 tan(φ + ρ') + μ r] tightens and F [d2/2 tan(ρ' - φ) + μ r] loosens, with r the mean radius of
+    the face that turns. Frictions are ranges, and so is what follows. The screw carries tension and torsion
+    together on its stress area less bore and key slot; the peak of stress at a slot and the bending it brings
+    are not in it.
+
+    Args:
+        thread: A thread or its designation, like `"M20x1.5-LH"`.
+        thread_friction: Friction in the thread, above 0 and up to 1: a number, or (least, greatest).
+        face_friction: Friction under the face that turns, likewise.
+        face_inside: Inside diameter of that face.
+        face_outside: Outside diameter of that face.
+        torque: Tightening torque, above zero; or instead
+        preload: Force to clamp with, above zero.
+        bore: Bore through the screw.
+        slot_width: Width of a key slot through the thread, with
+        slot_depth: its depth from the crests.
+        proof_stress: Proof stress of the screw, with
+        utilisation: the share of it that may be used, above 0 and up to 1; VDI 2230 tabulates 0.9.
+        nut_proof_stress: Proof stress of the nut.
+        engagement: Length over which screw and nut engage, with
+        screw_class: class of the screw, such as `"6g"`, and
+        nut_class: class of the nut, such as `"6H"`.
+
+    Returns:
+        Tightened: `.preload`, `.torque`, `.loosening_torque`, `.stress`, `.overloaded`, `.greatest_torque` and more.
+
+    Raises:
+        MissingError: Neither torque nor preload, or one of several arguments that belong together.
+        UnitError, TextError: Not a quantity of its kind, or torque and preload both.
+        OutOfRangeError: Friction, length, torque or stress not above zero, or no room for bore or slot.
+
+    Source: Shigley, power screws; VDI 2230 for stresses; shear areas of FED-STD-H28, from memory.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.joint.nut(
+        ...     thread="M20x1.5", thread_friction=(0.12, 0.16), face_friction=(0.12, 0.16),
+        ...     face_inside="21 mm", face_outside="30 mm", torque="60 N m",
+        ... )
+        >>> found
+        <Tightened M20x1.5 60 N m, 14.83 to 19.4 kN>
+        >>> least, greatest = found.loosening_torque
+        >>> print(f"{least.m_as('N*m'):.1f} to {greatest.m_as('N*m'):.1f} N m")
+        38.6 to 68.9 N m
+        >>> found.loosens("anticlockwise")
+        'Seen from the nut, a right-hand thread comes off anticlockwise. The spindle runs anticlockwise: drag and run-up tighten it; braking reverses the torque and tends to loosen it.'
+    """
+
+def pin_spanner(*, torque: QuantityLike, pins: int, circle: QuantityLike, pin: QuantityLike, depth: QuantityLike, hole: QuantityLike | None = None, nut_inside: QuantityLike | None = None, nut_outside: QuantityLike | None = None) -> PinSpanner:
+    """
+    Load of a pin spanner's pins, and what metal their holes leave.
+
+    Each pin carries T / (n R); shear is that over π p² / 4, bearing over p t. Bending of a pin between spanner
+    and nut is not in it: keep the spanner on the face.
+
+    Args:
+        torque: Torque, above zero.
+        pins: Pins that carry, 1 to 12: 1 of a hook spanner, 2 of a face spanner.
+        circle: Diameter of the circle of holes; twice the reach of a hook spanner's pin.
+        pin: Diameter of a pin, below the circle.
+        depth: How deep a pin stands in its hole, above zero.
+        hole: Diameter of the holes, no smaller than the pin, with
+        nut_inside: inside diameter of the nut, and
+        nut_outside: its outside diameter.
+
+    Returns:
+        PinSpanner: `.pin_load`, `.shear`, `.bearing`, `.outer_edge`, `.inner_edge`, `.breaks_out`.
+
+    Raises:
+        MissingError: One or two of hole, inside and outside.
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or outside the ranges above.
+
+    Source: statics.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.pin_spanner(
+        ...     torque="60 N m", pins=2, circle="30 mm", pin="4 mm", depth="5 mm",
+        ...     hole="4.2 mm", nut_inside="20 mm", nut_outside="40 mm",
+        ... )
+        <PinSpanner 2000 N a pin, shear 159.1549 MPa, bearing 100 MPa>
     """
 
 def press_fit(*, shaft: Elastic | str, hub: Elastic | str, diameter: QuantityLike, shaft_bore: QuantityLike, hub_diameter: QuantityLike, least_interference: QuantityLike, greatest_interference: QuantityLike, smoothing: PlainLike | None = None, shaft_roughness: QuantityLike | None = None, hub_roughness: QuantityLike | None = None, speed: QuantityLike | None = None, shaft_rise: QuantityLike | None = None, hub_rise: QuantityLike | None = None, length: QuantityLike | None = None, friction: PlainLike | None = None, shaft_yield: QuantityLike | None = None, hub_yield: QuantityLike | None = None, clearance: QuantityLike | None = None, cold_contraction: QuantityLike | None = None) -> PressFit:
@@ -2486,6 +4128,16 @@ def published_expansion(metal: str) -> Expansion:
         >>> import hubwright as hw
         >>> hw.joint.published_expansion("aluminium")
         <Expansion aluminium 21.5 to 23.6 µm/m/K>
+    """
+
+def published_gaps() -> list[PublishedGap]:
+    """
+    Published gaps of brazing fillers, hot and on one side of the part, each with its source.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.published_gaps()[-1]
+        <PublishedGap any: 0.03 mm to 0.08 mm: an encyclopaedia's article on brazing (read)>
     """
 
 def report_schema() -> str:
@@ -2583,6 +4235,16 @@ def rings(rings: SupportsGetItem[int, Ring], *, bore: QuantityLike, speed: Quant
         1.746 MPa, 5.73
     """
 
+def round_nuts() -> list[RoundNut]:
+    """
+    Slotted round nuts of DIN 546, M8 to M20.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.joint.round_nuts()[-1]
+        <RoundNut M20x2.5 outside 32 mm, 14 mm thick>
+    """
+
 def rules() -> list[Rule]:
     """
     Every rule, in the order in which a mounting is gone over.
@@ -2601,6 +4263,28 @@ def sources() -> list[Source]:
         >>> import hubwright as hw
         >>> [str(source) for source in hw.sources() if source.locator == "Table O-6"]
         ['29 CFR 1910.215, Table O-6 (read in a reprint)']
+    """
+
+def spanner_torque(force: QuantityLike, length: QuantityLike) -> Scalar:
+    """
+    Torque of a hand on a spanner, T = F L.
+
+    Args:
+        force: Force of the hand, square to the spanner, above zero.
+        length: From the nut's axis to the hand, above zero.
+
+    Returns:
+        Torque, in N m.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: Not quantities of their kind, or not above zero.
+
+    Source: statics.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.joint.spanner_torque('200 N', '180 mm').m_as('N*m'):.0f} N m")
+        36 N m
     """
 
 def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_speed: QuantityLike | None = None) -> SpeedForRim:
@@ -2666,6 +4350,36 @@ def strength(*, diameter: QuantityLike, hole: QuantityLike, density: QuantityLik
         <Strength hoop 1.7985 MPa, factor on stress 11.120>
         >>> print(f"{found.greatest_speed:.0f~P}", found.capped)
         3340 rpm True
+    """
+
+def thread(designation: str) -> Thread:
+    """
+    What a thread's designation stands for: profile, stress area and limits.
+
+    Args:
+        designation: Like `"M20"`, `"M20x1.5"`, `"M20x1-6H"`, `"M20x1-6g-LH"`, `"1/4-20 UNC-2B"`,
+            `"#10-32 UNF"`, `"1-1/8-12 UNF-2A LH"`. Metric diameters 1 to 300 mm with the pitches of ISO 261,
+            classes 4g 6e 6g 6h 4H 5H 6H 7H as far as the table goes; UNC and UNF no. 4 to 1½ in, 2A and 2B.
+
+    Returns:
+        Thread: `.pitch_diameter`, `.stress_area`, `.limits`, `.tap_drill()`, `.three_wires()` and more.
+
+    Raises:
+        UnitError: No text.
+        TextError: Text that is no thread, or a thread or class that there is not.
+        OutOfRangeError: A pitch that the diameter does not allow, or a class at which the table gives nothing.
+
+    Source: ISO 68-1, ISO 261, ISO 965-1, ISO 898-1, ASME B1.1; `.limits.source` says what is recalled.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> nut = hw.joint.thread("M20x1-6H")
+        >>> nut.limits
+        <ThreadLimits 6H pitch diameter 19.35 mm to 19.51 mm>
+        >>> nut.tap_drill()
+        <TapDrill 19 mm, 77 % thread, within 6H>
+        >>> print(f"{hw.joint.thread('M8').stress_area:.1f~P}")
+        36.6 mm²
     """
 
 def tolerance_factor(size: QuantityLike) -> Scalar:

@@ -11,8 +11,10 @@ pub mod key_strength;
 pub mod keyway;
 pub mod limits;
 mod lookup;
+pub mod nut;
 pub mod press;
 pub mod taper;
+pub mod thread;
 pub mod warmth;
 
 pub use braze::{BrazedKey, BrazedKeyFound, Filler, GapOutcome, PublishedGap, published_gap};
@@ -25,13 +27,20 @@ pub use key_stock::{KeyStock, KeyStockFound, key_class};
 pub use key_strength::{KeyStrength, KeyStrengthFound};
 pub use keyway::{CutIn, Keyway, KeywayFound, chord_height};
 pub use limits::{Judgement, Limits, SizeOutcome, limits};
+pub use nut::{
+    Between, DIVIDING_CIRCLES, Division, Hole, HoleCircle, Jacked, JackingScrew, Nut, PinSpanner,
+    PinSpannerFound, Rotation, Tightened, dividing, hand_force, hole_circle, loosening,
+    spanner_torque,
+};
 pub use press::{ElasticLimit, PressFit, PressFitFound, Pressed, Smoothing, elastic_limit};
 pub use taper::{AngleGrade, Taper, degrees_minutes_seconds, finest_grade, taper, taper_grade};
+pub use thread::{Series, TapDrill, Thread, ThreadClass, ThreadLimits, ThreeWires, thread};
 pub use warmth::{At20, Expansion, Metal, at_20_c, published_expansion};
 
+use crate::solid::screw::SCREWS;
 use crate::source::Source;
 use crate::tables::tapers::{self, machine};
-use crate::tables::{brazing, expansion, iso286, keys};
+use crate::tables::{brazing, expansion, iso286, keys, threads};
 
 /// Every source that this module cites beside the arithmetic.
 pub const SOURCES: &[Source] = &[
@@ -51,6 +60,21 @@ pub const SOURCES: &[Source] = &[
     expansion::EXPANSIONS,
     warmth::REFERENCE,
     warmth::LINEAR,
+    threads::METRIC,
+    threads::METRIC_RECALLED,
+    threads::METRIC_SERIES,
+    threads::PROFILE,
+    threads::METRIC_STRESS,
+    threads::UNIFIED_RECALLED,
+    threads::UNIFIED_COARSE_2B,
+    threads::UNIFIED_STRESS,
+    threads::DIN546,
+    thread::DRILL_RULE,
+    thread::THREE_WIRES,
+    nut::TIGHTENED,
+    nut::STRIPPING,
+    nut::DIVIDING_PLATES,
+    SCREWS,
 ];
 
 /// Every source that keys, keyways and brazing cite beside the arithmetic.

@@ -25,6 +25,9 @@ use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 /// are sold as 8 in (203.2 mm). Common practice, no source.
 const NOMINAL_WITHIN: f64 = 0.03;
 
+/// From the crests of a thread at 60° to the roots of both sides, over the pitch: 17/12 · √3.
+const ROOT_DEPTH: f64 = 1.226_869_322;
+
 /// Nobody asks for the datum.
 pub const NOT_ASKED: f64 = f64::from_bits(0x7ff8_0000_0000_0001);
 /// The datum is asked for and blank.
@@ -186,8 +189,8 @@ macro_rules! define_facts {
 }
 with_parts!(define_facts);
 
-/// What contradicts itself in a row of numbers: a hole as large as its wheel, or
-/// a flange larger than it. Such a row was mistyped, and any verdict on it would
+/// What contradicts itself in a row of numbers: a hole as large as its wheel, a
+/// flange larger than it, or a thread without room for its pitch, bore or slot. Such a row was mistyped, and any verdict on it would
 /// be about another mounting.
 ///
 /// # Errors
@@ -227,7 +230,50 @@ pub(crate) fn contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> 
             .into());
         }
     }
-    Ok(())
+    thread_contradiction(&number)
+}
+
+/// A pitch, bore, slot or face that the nut's thread has no room for.
+fn thread_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
+    static PLACES: LazyLock<[usize; 7]> = LazyLock::new(|| {
+        [
+            ("nut", "thread_diameter"),
+            ("nut", "thread_pitch"),
+            ("hub", "thread_bore"),
+            ("hub", "thread_slot_width"),
+            ("hub", "thread_slot_depth"),
+            ("nut", "face_hole"),
+            ("nut", "face_diameter"),
+        ]
+        .map(|(place, name)| {
+            let is = |field: &Field| field.place == place && field.name == name;
+            FIELDS.iter().position(is).unwrap_or(usize::MAX)
+        })
+    });
+    let [thread_at, pitch_at, bore_at, width_at, depth_at, hole_at, face_at] = *PLACES;
+    let [thread, pitch, bore, width, depth, hole, face] = PLACES.map(&number);
+    // No thread is coarser than M1 × 0.25; the root lies 17/12 H below the crests.
+    let root = thread - if pitch.is_nan() { 0.0 } else { ROOT_DEPTH * pitch };
+    let wall = (thread - if bore.is_nan() { 0.0 } else { bore }) / 2.0;
+    let clashes = [
+        (pitch * 4.0 > thread, pitch_at, thread_at),
+        (bore >= root, bore_at, thread_at),
+        (width >= thread, width_at, thread_at),
+        (depth >= wall, depth_at, thread_at),
+        (face <= thread, face_at, thread_at),
+        (hole >= face, hole_at, face_at),
+    ];
+    let Some((_, part, whole)) = clashes.into_iter().find(|(clash, ..)| *clash) else {
+        return Ok(());
+    };
+    let shown = |at: usize| {
+        format!("{} of {}", FIELDS[at].heading(), FIELDS[at].show(number(at), Shop::Metric))
+    };
+    Err(ErrorKind::BadRow {
+        why: format!("has a {} with a {}", shown(part), shown(whole)),
+        hint: "measure both again; one of the two is mistyped, or its unit is".into(),
+    }
+    .into())
 }
 
 impl Facts {

@@ -44,6 +44,8 @@ pub enum Takes {
     UnderHalf,
     /// Ratios from one up.
     OneOrMore,
+    /// Ratios above zero and up to one.
+    UpToOne,
 }
 
 /// Hands the declaration of every part, place and field to the macro `$then`.
@@ -197,6 +199,14 @@ macro_rules! with_parts {
                     draw_up: Length = "draw-up" ["drawup", "draw in"], ZeroOrMore, Absent;
                     /// Least gap to be left between its face and the shoulder when it is drawn up.
                     least_gap: Length = "least gap" ["gap to leave"], ZeroOrMore, Absent;
+                    /// Bore inside the thread for the nut.
+                    thread_bore: Length = "thread bore" ["bore under thread"], ZeroOrMore, Zero;
+                    /// Width of the key slot through that thread.
+                    thread_slot_width: Length = "thread slot width" ["thread keyway width"], ZeroOrMore, Zero;
+                    /// Depth of that slot, from the crests of the thread.
+                    thread_slot_depth: Length = "thread slot depth" ["thread keyway depth"], ZeroOrMore, Zero;
+                    /// Proof stress of the thread for the nut.
+                    thread_proof_stress: Pressure = "thread proof stress" [], Positive, Absent;
                 }
                 /// The nut.
                 Nut {
@@ -204,6 +214,22 @@ macro_rules! with_parts {
                     thread_hand: ThreadHand = "thread hand" ["thread", "hand"], Any, Refused;
                     /// Length of thread in it.
                     length: Length = "length" ["thread length"], Positive, Absent;
+                    /// Major diameter of its thread.
+                    thread_diameter: Length = "thread diameter" ["thread size"], Positive, Absent;
+                    /// Pitch of its thread, which has one start and flanks at 60°.
+                    thread_pitch: Length = "thread pitch" ["pitch"], Positive, Absent;
+                    /// Torque it is tightened with.
+                    tightening_torque: Torque = "tightening torque" ["torque"], Positive, Absent;
+                    /// Least friction in its thread.
+                    thread_friction: Ratio = "thread friction" ["least thread friction"], UpToOne, Absent;
+                    /// Least friction under its face.
+                    face_friction: Ratio = "face friction" ["least face friction"], UpToOne, Absent;
+                    /// Outside diameter of the face it bears with.
+                    face_diameter: Length = "face diameter" ["face outside"], Positive, Absent;
+                    /// Inside diameter of that face.
+                    face_hole: Length = "face hole" ["face inside"], Positive, Absent;
+                    /// Its proof stress.
+                    proof_stress: Pressure = "proof stress" [], Positive, Absent;
                 }
                 /// The key between shaft and hub.
                 Key {
@@ -353,6 +379,7 @@ impl Field {
             Takes::ZeroOrMore => fact >= 0.0,
             Takes::UnderHalf => fact > 0.0 && fact < HALF,
             Takes::OneOrMore => fact >= 2.0 * HALF,
+            Takes::UpToOne => fact > 0.0 && fact <= 2.0 * HALF,
         };
         if low && fact <= self.sort.most {
             return Ok(fact);
@@ -368,6 +395,7 @@ impl Field {
             Takes::ZeroOrMore => format!("outside 0 to {most}"),
             Takes::UnderHalf => "not between 0 and 0.5".into(),
             Takes::OneOrMore => format!("outside 1 to {most}"),
+            Takes::UpToOne => "not above 0 and up to 1".into(),
         };
         Err(ErrorKind::OutOfRange {
             argument: argument(),

@@ -1,5 +1,6 @@
 //! The words of a mounting that belong to no part in particular.
 
+pub use crate::joint::Rotation;
 use crate::units::words;
 
 words! {
@@ -9,18 +10,6 @@ words! {
         Yes = "yes" ["y", "true", "1", "x"];
         /// No.
         No = "no" ["n", "false", "0", "none"];
-    }
-}
-
-words! {
-    /// Which way the spindle turns, seen from the nut.
-    Rotation, "rotation" {
-        /// As the hands of a clock.
-        Clockwise = "clockwise" ["cw"];
-        /// Against the hands of a clock.
-        Anticlockwise = "anticlockwise" ["ccw", "counterclockwise"];
-        /// Both ways: the spindle is reversed in use.
-        Both = "both" ["either", "reversing"];
     }
 }
 

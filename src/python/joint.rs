@@ -19,7 +19,12 @@ pub(super) struct Text(Result<String, String>);
 
 impl Text {
     /// The text, or an exception that names the argument and shows how to write it.
-    fn named(self, argument: &str, kind: &'static str, example: &str) -> Result<String, Error> {
+    pub(super) fn named(
+        self,
+        argument: &str,
+        kind: &'static str,
+        example: &str,
+    ) -> Result<String, Error> {
         self.0.map_err(|given| {
             let hint = format!("give text like \"{example}\"");
             let (argument, why) = (argument.into(), "it is no text");

@@ -10,11 +10,14 @@ mod files;
 mod joint;
 mod key;
 mod keyway;
+mod nut;
 mod parts;
 mod press;
 mod quantity;
 mod rings;
+mod spanner;
 mod strength;
+mod thread;
 mod verdict;
 mod warmth;
 mod wheel;
@@ -49,6 +52,8 @@ mod _core {
     #[pymodule_export]
     use super::keyway::{Centring, KeyStock, Keyway, centre_slot, chord_height, key_stock, keyway};
     #[pymodule_export]
+    use super::nut::{Tightened, loosening, nut};
+    #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
     };
@@ -62,7 +67,14 @@ mod _core {
         rings,
     };
     #[pymodule_export]
+    use super::spanner::{
+        Division, Hole, HoleCircle, Jacked, PinSpanner, dividing, hand_force, hole_circle,
+        jacking_screw, pin_spanner, spanner_torque,
+    };
+    #[pymodule_export]
     use super::strength::{Fragment, Strength, strength};
+    #[pymodule_export]
+    use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
     #[pymodule_export]

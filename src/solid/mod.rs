@@ -2,5 +2,7 @@
 
 pub mod chance;
 pub mod rings;
+pub mod screw;
 
 pub use rings::{Compound, Held, Interface, Point, Ring, RingFound, compound};
+pub use screw::{Face, Screw};

@@ -25,7 +25,7 @@ pub use uom::si::angle::{degree, radian};
 pub use uom::si::angular_velocity::{
     degree_per_second, radian_per_second, revolution_per_minute, revolution_per_second,
 };
-pub use uom::si::area::square_millimeter;
+pub use uom::si::area::{square_meter, square_millimeter};
 pub use uom::si::energy::joule;
 pub use uom::si::f64::{
     Angle, AngularVelocity, Area, Energy, Force, Length, Mass, MassDensity, Power, Pressure, Ratio,

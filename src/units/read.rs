@@ -81,7 +81,10 @@ kinds! {
     ];
     Area: "area", "72 mm2", [
         "mm2" => Self::new::<square_millimeter>, "mm²" => Self::new::<square_millimeter>,
+        "cm2" => |v| Self::new::<square_millimeter>(v * 100.0),
+        "cm²" => |v| Self::new::<square_millimeter>(v * 100.0),
         "in2" => |v| Self::new::<square_millimeter>(v * 645.16),
+        "in²" => |v| Self::new::<square_millimeter>(v * 645.16),
     ];
     Volume: "volume", "4.5 mm3", [
         "mm3" => Self::new::<cubic_millimeter>, "mm³" => Self::new::<cubic_millimeter>,

@@ -10,6 +10,7 @@ mod fit;
 mod flange;
 mod guard;
 mod key;
+mod nut;
 mod plate;
 mod seat;
 mod speed;
@@ -52,6 +53,10 @@ fn mpa(stress: f64) -> Datum<Pressure> {
 
 fn density(density: f64) -> Datum<MassDensity> {
     MassDensity::new::<kilogram_per_cubic_meter>(density).into()
+}
+
+fn torque(torque: f64) -> Datum<Torque> {
+    Torque::new::<newton_meter>(torque).into()
 }
 
 fn plain(number: f64) -> Datum<Ratio> {
@@ -135,6 +140,17 @@ fn sound() -> Mounting {
     m.key.torque = Torque::new::<newton_meter>(13.2).into();
     m.key.allowed_shear = mpa(60.0);
     m.key.allowed_bearing = mpa(90.0);
+    // A thread M40×1.5 over a bore of 22 mm, its nut on a face 42 to 60 mm across.
+    m.hub.thread_bore = mm(22.0);
+    m.hub.thread_proof_stress = mpa(400.0);
+    m.nut.thread_diameter = mm(40.0);
+    m.nut.thread_pitch = mm(1.5);
+    m.nut.tightening_torque = torque(50.0);
+    m.nut.thread_friction = plain(0.12);
+    m.nut.face_friction = plain(0.1);
+    m.nut.face_diameter = mm(60.0);
+    m.nut.face_hole = mm(42.0);
+    m.nut.proof_stress = mpa(300.0);
     m
 }
 
@@ -342,6 +358,7 @@ fn tables() -> Vec<Table> {
         fit::tables(),
         blotter::tables(),
         thread::tables(),
+        nut::tables(),
         guard::tables(),
         key::tables(),
         seat::tables(),

@@ -10,6 +10,7 @@ mod fit;
 mod flange;
 mod guard;
 mod key;
+mod nut;
 mod plate;
 mod seat;
 mod speed;
@@ -24,7 +25,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 28] = [
+pub static RULES: [&Rule; 29] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::BURST_MARGIN,
@@ -49,6 +50,7 @@ pub static RULES: [&Rule; 28] = [
     &thread::THREAD_HAND,
     &thread::NUT_BOTTOMS,
     &thread::THREAD_REACH,
+    &nut::NUT_OVERLOADED,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
     &seat::SEAT_TOUCHES_SHOULDER,

@@ -95,7 +95,7 @@ fn clamped(f: &Facts) -> [f64; 4] {
 
 /// Whether nothing can turn a nut, or whether that can't be told.
 #[inline(always)]
-fn no_nut(f: &Facts, none: Judged) -> Option<Judged> {
+pub(super) fn no_nut(f: &Facts, none: Judged) -> Option<Judged> {
     if f.without_flanges() || f.nut.thread_hand.is(ThreadHand::NoNut) {
         return Some(none);
     }
