@@ -8,7 +8,7 @@ as pint quantities.
 The wheel's own marking, the machine's manual, local law and a competent person come first.
 """
 
-from hubwright import errors, joint, wheel, words
+from hubwright import errors, gauge, joint, wheel, words
 from hubwright._core import (
     Blotter,
     Checked,
@@ -47,6 +47,7 @@ from hubwright.errors import (
 )
 from hubwright.words import (
     Abrasive,
+    Along,
     BlotterNeed,
     Bond,
     CutIn,
@@ -56,19 +57,28 @@ from hubwright.words import (
     FitBasis,
     FitKind,
     FlangeKind,
+    FlankBow,
     GapOutcome,
+    GuardBand,
     KeyFit,
     KeyStandard,
+    LargeEnd,
     Law,
     MachineKind,
     Material,
     Metal,
     MoveTool,
+    NamingOutcome,
     Outcome,
     Rotation,
+    Ruling,
+    SetAngle,
     Shape,
     SizeOutcome,
+    Spread,
+    TaperPart,
     ThreadHand,
+    Toward,
     YesNo,
 )
 
@@ -76,8 +86,8 @@ UNKNOWN = Unknown()
 """A datum that should be known and isn't: every rule that needs it says CAN'T TELL."""
 
 __all__ = [
-    "UNKNOWN",
     "Abrasive",
+    "Along",
     "Blotter",
     "BlotterNeed",
     "Bond",
@@ -93,12 +103,15 @@ __all__ = [
     "FitKind",
     "Flange",
     "FlangeKind",
+    "FlankBow",
     "GapOutcome",
+    "GuardBand",
     "Hub",
     "HubwrightError",
     "Key",
     "KeyFit",
     "KeyStandard",
+    "LargeEnd",
     "Law",
     "Machine",
     "MachineKind",
@@ -107,6 +120,7 @@ __all__ = [
     "MissingError",
     "Mounting",
     "MoveTool",
+    "NamingOutcome",
     "Nut",
     "OutOfRangeError",
     "Outcome",
@@ -114,13 +128,19 @@ __all__ = [
     "Rotation",
     "Row",
     "Rule",
+    "Ruling",
+    "SetAngle",
     "Shape",
     "SizeOutcome",
     "Source",
     "Spindle",
+    "Spread",
     "TableError",
+    "TaperPart",
     "TextError",
     "ThreadHand",
+    "Toward",
+    "UNKNOWN",
     "UnitError",
     "Unknown",
     "Verdict",
@@ -131,6 +151,7 @@ __all__ = [
     "check_file",
     "check_rows",
     "errors",
+    "gauge",
     "joint",
     "rules",
     "sources",
