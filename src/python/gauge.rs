@@ -328,7 +328,7 @@ found! {
 ///     ...     ball_large="40 mm", ball_small="32 mm", depth_to_large="-8 mm", depth_to_small="76 mm",
 ///     ...     u_ball="0.5 um", u_depth="5 um",
 ///     ... )
-///     <TwoBalls half angle 2.86598° ± 0.00073°>
+///     <TwoBalls half angle 2.86598° ± 0.00074°>
 #[pyfunction]
 #[pyo3(signature = (*, ball_large, ball_small, depth_to_large, depth_to_small, u_ball, u_depth, length = None))]
 pub fn two_balls(
@@ -396,7 +396,7 @@ found! {
 ///     >>> hw.gauge.two_diameters(
 ///     ...     small_diameter="31 mm", large_diameter="38.5 mm", apart="30 mm", u_diameter="2 um", u_apart="5 um",
 ///     ... )
-///     <TwoDiameters half angle 7.12502° ± 0.00592°>
+///     <TwoDiameters half angle 7.12502° ± 0.00582°>
 #[pyfunction]
 #[pyo3(signature = (*, small_diameter, large_diameter, apart, u_diameter, u_apart))]
 pub fn two_diameters(
@@ -482,7 +482,7 @@ found! {
 ///     ...     diameters=["30.2004 mm", "31.2002 mm", "32.1995 mm", "33.2006 mm", "34.1996 mm"],
 ///     ... )
 ///     >>> fit
-///     <ConeFit half angle 2.86212° ± 0.00177°, bend not seen>
+///     <ConeFit half angle 2.86206° ± 0.00155°, bend not seen>
 #[pyfunction]
 #[pyo3(signature = (*, positions, diameters, u_diameter = None, u_position = None, u_shared = None, large_end = None))]
 pub fn cone_fit(

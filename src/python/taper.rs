@@ -167,7 +167,7 @@ impl<'py> FromPyObject<'_, 'py> for TaperIn {
 ///     >>> hw.joint.taper("1:5")
 ///     <Taper 1:5, half angle 5.710593°>
 ///     >>> hw.joint.taper("Morse 3")
-///     <Taper Morse 3, 1:19.9203, half angle 1.437821°>
+///     <Taper Morse 3, 1:19.9203, half angle 1.437822°>
 ///     >>> hw.joint.taper("3 in/ft").half_angle_text
 ///     '7° 7\' 30.1"'
 #[pyfunction]

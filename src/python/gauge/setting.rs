@@ -341,7 +341,7 @@ found! {
 /// Examples:
 ///     >>> import hubwright as hw
 ///     >>> hw.gauge.tool_height("1:5", small_diameter="20 mm", length="35 mm", off="0.5 mm")
-///     <ToolHeight -0.00527° off, -3.25 µm per side, 0.24 µm bow>
+///     <ToolHeight -0.00526° off, -3.24 µm per side, 0.24 µm bow>
 #[pyfunction]
 #[pyo3(signature = (taper, *, small_diameter, length, off))]
 pub fn tool_height(
