@@ -3331,7 +3331,7 @@ class Taper:
             37.000 mm
         """
     @property
-    def from_one_side(self, /) -> float:
+    def slant_of_one_side(self, /) -> float:
         """
         Slant of one flank where the other one is square to something: the tangent of the included angle.
         """
@@ -4744,7 +4744,7 @@ def disk_taper(small: QuantityLike, large: QuantityLike, centres_apart: Quantity
         centres_apart: Distance of their centres.
 
     Returns:
-        Taper: `.from_one_side` is the slant where one side is square to something.
+        Taper: `.slant_of_one_side` is the slant where one side is square to something.
 
     Raises:
         UnitError, TextError, OutOfRangeError: No lengths, disks of one size, or one inside the other.

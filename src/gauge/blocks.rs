@@ -94,14 +94,13 @@ pub fn block_stack(height: Length, set: &[Length], within: Length) -> Result<Blo
         let sum = Length::from_exact((target + nearest.off) as f64);
         return Err(none_near(height, sum));
     }
-    let mut blocks: Vec<i64> = nearest.places.iter().map(|at| sizes[*at]).collect();
-    blocks.sort_unstable_by(|a, b| b.cmp(a));
-    let of = |nm: i64| Length::from_exact(nm as f64);
+    let mut places = nearest.places;
+    places.sort_unstable_by_key(|at| -sizes[*at]);
     Ok(BlockStack {
         height,
-        sum: of(blocks.iter().sum()),
-        blocks: blocks.into_iter().map(of).collect(),
-        off: of(nearest.off),
+        blocks: places.iter().map(|at| set[*at]).collect(),
+        sum: Length::from_exact((target + nearest.off) as f64),
+        off: Length::from_exact(nearest.off as f64),
     })
 }
 

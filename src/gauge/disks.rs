@@ -8,7 +8,7 @@ use crate::units::{Angle, Length, meter, positive_length, radian};
 /// The taper of the two straightedges that touch two disks.
 ///
 /// `sin α = (D − d) / (2 C)` with `C` the distance of the centres. Where one side is to be
-/// square to something and the other one slants, [`Taper::from_one_side`] is the slant.
+/// square to something and the other one slants, [`Taper::slant_of_one_side`] is the slant.
 ///
 /// # Errors
 ///

@@ -116,7 +116,7 @@ impl Taper {
     ///
     /// It is what two disks make with a straightedge when one side of them is square to
     /// what it is measured from.
-    pub fn from_one_side(&self) -> f64 {
+    pub fn slant_of_one_side(&self) -> f64 {
         self.cone_angle().get::<radian>().tan()
     }
 

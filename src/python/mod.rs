@@ -49,15 +49,20 @@ mod _core {
     #[pymodule_export]
     use super::gauge::decide::{Budget, Chances, Decision, Influence, budget, chances, decide};
     #[pymodule_export]
+    use super::gauge::naming::{
+        TaperCandidate, TaperNaming, disk_distance, disk_taper, name_taper,
+    };
+    #[pymodule_export]
+    use super::gauge::seat::{Boring, DrillStep, StandOff, boring, stand_off};
+    #[pymodule_export]
     use super::gauge::setting::{
-        BlockStack, Boring, DrillStep, RunOut, SineBar, SlideSetting, StandOff, Tailstock,
-        ToolHeight, block_stack, boring, run_out, sine_bar, slide_setting, stand_off, tailstock,
-        tool_height,
+        BlockStack, RunOut, SineBar, SlideSetting, Tailstock, ToolHeight, block_stack, run_out,
+        sine_bar, slide_setting, tailstock, tool_height,
     };
     #[pymodule_export]
     use super::gauge::{
-        ConeFit, MeasuredCone, OverRollers, TaperCandidate, TaperNaming, TwoBalls, TwoDiameters,
-        cone_fit, disk_distance, disk_taper, name_taper, over_rollers, two_balls, two_diameters,
+        ConeFit, MeasuredCone, OverRollers, TwoBalls, TwoDiameters, cone_fit, over_rollers,
+        two_balls, two_diameters,
     };
     #[pymodule_export]
     use super::joint::{

@@ -42,7 +42,7 @@ found! {
         /// Inches on diameter a foot.
         in_per_ft: f64 = |of| of.in_per_ft();
         /// Slant of one flank where the other one is square to something: the tangent of the included angle.
-        from_one_side: f64 = |of| of.from_one_side();
+        slant_of_one_side: f64 = |of| of.slant_of_one_side();
         /// Series and number; None where it was not asked for by number.
         machine: Option<String> = |of| of.machine.map(|machine| format!("{} {}", machine.series, machine.number));
         /// Diameter of the large end of a numbered taper, in mm: the gauge diameter of metric and steep ones.

@@ -70,7 +70,7 @@ fn halving([mut low, mut high]: [f64; 2], holds: impl Fn(f64) -> bool) -> f64 {
 /// JCGM 100, annex G, from memory: Student's distribution.
 pub fn coverage(k: f64, dof: f64) -> f64 {
     // Beyond this the two differ by less than a millionth.
-    if !(dof < 1e7) {
+    if dof.is_nan() || dof >= 1e7 {
         return k;
     }
     let outside = 2.0 * normal(-k);

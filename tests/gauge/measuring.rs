@@ -26,7 +26,7 @@ fn disks_of_the_handbook_come_out() {
     assert_eq!(format!("{:.3}", apart("20 deg included", 1.0, 3.0)), "5.759");
     // With one side square, the other one slants by the whole angle.
     let square = disk_taper(inches(2.0), inches(3.0), inches(5.0)).expect("two disks");
-    assert_eq!(format!("{:.4}", 12.0 * square.from_one_side()), "2.4367");
+    assert_eq!(format!("{:.4}", 12.0 * square.slant_of_one_side()), "2.4367");
     // 6.9 in/ft from one side: the printed answer is cut off, the formula is not.
     let slant = (6.9_f64 / 12.0).atan().to_degrees();
     assert_eq!(format!("{:.4}", apart(&format!("{slant} deg included"), 2.0, 5.0)), "5.8147");

@@ -2,6 +2,7 @@
 
 import inspect
 import math
+from typing import Any
 
 import numpy as np
 import pint
@@ -40,7 +41,7 @@ def test_a_cone_fit_is_that_of_scipy() -> None:
 
 
 def test_a_fit_by_angle_and_radius_is_the_same_cone() -> None:
-    def flank(z: np.ndarray, alpha: float, radius: float) -> np.ndarray:
+    def flank(z: Any, alpha: float, radius: float) -> Any:
         return 2 * (radius + (z - 22) * np.tan(alpha))
 
     (alpha, radius), covariance = optimize.curve_fit(flank, Z, D, p0=[0.04, 16])
@@ -154,7 +155,7 @@ def test_chances_are_those_of_an_integral() -> None:
     )
     low, high = 0.0 + 1.8, 13.0 - 1.8
 
-    def taken(x: float) -> float:
+    def taken(x: float) -> Any:
         return stats.norm.pdf(x, 6.5, 3.2) * (stats.norm.cdf((high - x) / 0.9) - stats.norm.cdf((low - x) / 0.9))
 
     bad = integrate.quad(taken, -30, 0)[0] + integrate.quad(taken, 13, 40)[0]
@@ -285,7 +286,7 @@ def test_what_makes_no_sense_is_told(call, good, bad, kind, says) -> None:  # ty
 
 
 def test_results_are_frozen_and_show_their_working() -> None:
-    results = [
+    results: list[Any] = [
         gauge.over_rollers(**ROLLERS), gauge.two_balls(**BALLS), nose(), gauge.cone_fit(**FIT),  # type: ignore[arg-type]
         gauge.correct_slide(**CUT), gauge.slide_setting("1:5", travel="30 mm", along="axis"),  # type: ignore[arg-type]
         gauge.stand_off("1:5", spindle_diameter="40 mm", hub_diameter="39.99 mm"),
@@ -294,6 +295,6 @@ def test_results_are_frozen_and_show_their_working() -> None:
         steps = result.working().steps
         assert steps and all(str(step.source) for step in steps)
         with pytest.raises(AttributeError):
-            result.cone = 1  # type: ignore[union-attr]
+            result.cone = 1
     for name in gauge.__all__:
         assert inspect.getdoc(getattr(gauge, name)), name

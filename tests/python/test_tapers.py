@@ -48,7 +48,7 @@ def test_diameters_and_shifts_take_text_and_quantities() -> None:
     taper = joint.taper("3 in/ft")
     assert taper.diameter_at(25 * ureg.mm, "40 mm").m_as("mm") == pytest.approx(35)
     assert taper.axial_shift(-0.02 * ureg.mm).m_as("mm") == pytest.approx(-0.08)
-    assert taper.from_one_side == pytest.approx(float(sympy.tan(2 * sympy.atan(sympy.Rational(1, 8)))))
+    assert taper.slant_of_one_side == pytest.approx(float(sympy.tan(2 * sympy.atan(sympy.Rational(1, 8)))))
 
 
 def test_grades_are_from_memory_and_say_so() -> None:
