@@ -3331,11 +3331,6 @@ class Taper:
             37.000 mm
         """
     @property
-    def slant_of_one_side(self, /) -> float:
-        """
-        Slant of one flank where the other one is square to something: the tangent of the included angle.
-        """
-    @property
     def half_angle(self, /) -> Scalar:
         """
         Half of the included angle, in degrees: what the top slide is set to.
@@ -3379,6 +3374,11 @@ class Taper:
     def per_side(self, /) -> float:
         """
         Change of radius over length.
+        """
+    @property
+    def slant_of_one_side(self, /) -> float:
+        """
+        Slant of one flank where the other one is square to something: the tangent of the included angle.
         """
     @property
     def small_diameter(self, /) -> Scalar | None:
