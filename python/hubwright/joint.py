@@ -1,6 +1,7 @@
 """The joint between hub, spindle and wheel: fits, presses, keys, brazing, threads, nuts, spanners, sizes measured warm."""
 
 from hubwright._core import (
+    AngleGrade,
     At20,
     BrazedKey,
     Centring,
@@ -30,6 +31,7 @@ from hubwright._core import (
     RoundNut,
     Step,
     TapDrill,
+    Taper,
     Thread,
     ThreadLimits,
     ThreeWires,
@@ -42,6 +44,7 @@ from hubwright._core import (
     deviation_by_formula,
     dividing,
     elastic_limit,
+    finest_grade,
     fit,
     fits_for,
     friction_ranges,
@@ -63,11 +66,15 @@ from hubwright._core import (
     published_gaps,
     round_nuts,
     spanner_torque,
+    standard_tapers,
+    taper,
+    taper_grade,
     thread,
     tolerance_factor,
 )
 
 __all__ = [
+    "AngleGrade",
     "At20",
     "BrazedKey",
     "Centring",
@@ -97,6 +104,7 @@ __all__ = [
     "RoundNut",
     "Step",
     "TapDrill",
+    "Taper",
     "Thread",
     "ThreadLimits",
     "ThreeWires",
@@ -109,6 +117,7 @@ __all__ = [
     "deviation_by_formula",
     "dividing",
     "elastic_limit",
+    "finest_grade",
     "fit",
     "fits_for",
     "friction_ranges",
@@ -130,6 +139,9 @@ __all__ = [
     "published_gaps",
     "round_nuts",
     "spanner_torque",
+    "standard_tapers",
+    "taper",
+    "taper_grade",
     "thread",
     "tolerance_factor",
 ]

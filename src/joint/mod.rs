@@ -13,6 +13,7 @@ pub mod limits;
 mod lookup;
 pub mod nut;
 pub mod press;
+pub mod taper;
 pub mod thread;
 pub mod warmth;
 
@@ -32,11 +33,13 @@ pub use nut::{
     spanner_torque,
 };
 pub use press::{ElasticLimit, PressFit, PressFitFound, Pressed, Smoothing, elastic_limit};
+pub use taper::{AngleGrade, Taper, degrees_minutes_seconds, finest_grade, taper, taper_grade};
 pub use thread::{Series, TapDrill, Thread, ThreadClass, ThreadLimits, ThreeWires, thread};
 pub use warmth::{At20, Expansion, Metal, at_20_c, published_expansion};
 
 use crate::solid::screw::SCREWS;
 use crate::source::Source;
+use crate::tables::tapers::{self, machine};
 use crate::tables::{brazing, expansion, iso286, keys, threads};
 
 /// Every source that this module cites beside the arithmetic.
@@ -93,4 +96,20 @@ pub const KEY_SOURCES: &[Source] = &[
     brazing::NICKEL.1,
     brazing::COPPER_PHOSPHORUS.1,
     brazing::CAPILLARY.1,
+];
+
+/// Every source that tapers cite.
+pub const TAPER_SOURCES: &[Source] = &[
+    tapers::CONES,
+    tapers::STEEP,
+    tapers::PIPE,
+    tapers::NOSES,
+    machine::MORSE,
+    machine::BROWN_SHARPE,
+    machine::JARNO,
+    machine::JACOBS,
+    machine::METRIC,
+    machine::STEEP,
+    tapers::grades::GRADES,
+    taper::TRIANGLE,
 ];

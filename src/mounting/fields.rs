@@ -196,6 +196,12 @@ macro_rules! with_parts {
                     flange_stop: Length = "flange stop" ["shoulder"], ZeroOrMore, Zero;
                     /// Thickness of both stabiliser discs together.
                     stabilisers: Length = "stabilisers" ["stabilizers", "stabiliser thickness"], ZeroOrMore, Zero;
+                    /// Gap between its face and the spindle's shoulder, with its taper put on by hand.
+                    stand_off: Length = "stand-off" ["standoff", "gap by hand"], ZeroOrMore, Absent;
+                    /// How far the nut draws it up its taper.
+                    draw_up: Length = "draw-up" ["drawup", "draw in"], ZeroOrMore, Absent;
+                    /// Least gap to be left between its face and the shoulder when it is drawn up.
+                    least_gap: Length = "least gap" ["gap to leave"], ZeroOrMore, Absent;
                     /// Bore inside the thread for the nut.
                     thread_bore: Length = "thread bore" ["bore under thread"], ZeroOrMore, Zero;
                     /// Width of the key slot through that thread.

@@ -7,6 +7,7 @@ mod column;
 mod dicts;
 mod errors;
 mod files;
+mod gauge;
 mod joint;
 mod key;
 mod keyway;
@@ -18,6 +19,7 @@ mod quantity;
 mod rings;
 mod spanner;
 mod strength;
+mod taper;
 mod thread;
 mod verdict;
 mod warmth;
@@ -42,6 +44,26 @@ mod _core {
     #[pymodule_export]
     use super::files::{
         check_file, check_report_name, check_rows, report_schema, write_demo, write_template,
+    };
+    #[pymodule_export]
+    use super::gauge::correct::{SlideCorrection, correct_slide};
+    #[pymodule_export]
+    use super::gauge::decide::{Budget, Chances, Decision, Influence, budget, chances, decide};
+    #[pymodule_export]
+    use super::gauge::naming::{
+        TaperCandidate, TaperNaming, disk_distance, disk_taper, name_taper,
+    };
+    #[pymodule_export]
+    use super::gauge::seat::{Boring, DrillStep, StandOff, boring, stand_off};
+    #[pymodule_export]
+    use super::gauge::setting::{
+        BlockStack, RunOut, SineBar, SlideSetting, Tailstock, ToolHeight, block_stack, run_out,
+        sine_bar, slide_setting, tailstock, tool_height,
+    };
+    #[pymodule_export]
+    use super::gauge::{
+        ConeFit, MeasuredCone, OverRollers, TwoBalls, TwoDiameters, cone_fit, over_rollers,
+        two_balls, two_diameters,
     };
     #[pymodule_export]
     use super::joint::{
@@ -76,6 +98,8 @@ mod _core {
     };
     #[pymodule_export]
     use super::strength::{Fragment, Strength, strength};
+    #[pymodule_export]
+    use super::taper::{AngleGrade, Taper, finest_grade, standard_tapers, taper, taper_grade};
     #[pymodule_export]
     use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};
     #[pymodule_export]

@@ -8,6 +8,10 @@ use pyo3::types::PyModule;
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
+use crate::gauge::{
+    Along, FlankBow, GuardBand, LargeEnd, NamingOutcome, Ruling, SetAngle, Spread, TaperPart,
+    Toward,
+};
 use crate::joint::{
     CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal, MoveTool,
     SizeOutcome,
@@ -61,7 +65,17 @@ named!(
     CutIn,
     MoveTool,
     Filler,
-    GapOutcome
+    GapOutcome,
+    LargeEnd,
+    FlankBow,
+    NamingOutcome,
+    Along,
+    SetAngle,
+    TaperPart,
+    Toward,
+    GuardBand,
+    Ruling,
+    Spread
 );
 
 /// Reads a word.

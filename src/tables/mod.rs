@@ -9,6 +9,7 @@ pub mod iso286;
 pub mod keys;
 pub mod laws;
 pub mod materials;
+pub mod tapers;
 pub mod threads;
 
 /// A number that changes with any figure in the tables that rules judge by, so

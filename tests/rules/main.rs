@@ -12,6 +12,7 @@ mod guard;
 mod key;
 mod nut;
 mod plate;
+mod seat;
 mod speed;
 mod thread;
 mod wheel;
@@ -122,6 +123,10 @@ fn sound() -> Mounting {
     m.hub.thread_from = mm(24.0);
     m.hub.thread_to = mm(50.0);
     m.hub.flange_stop = mm(18.0);
+    // A taper seat with 0.03 mm left between hub and shoulder.
+    m.hub.stand_off = mm(0.08);
+    m.hub.draw_up = mm(0.05);
+    m.hub.least_gap = mm(0.02);
     m.nut.thread_hand = ThreadHand::Right.into();
     m.nut.length = mm(12.0);
     m.key.shaft_diameter = mm(22.0);
@@ -356,6 +361,7 @@ fn tables() -> Vec<Table> {
         nut::tables(),
         guard::tables(),
         key::tables(),
+        seat::tables(),
     ];
     subjects.into_iter().flatten().collect()
 }

@@ -12,6 +12,7 @@ mod guard;
 mod key;
 mod nut;
 mod plate;
+mod seat;
 mod speed;
 mod thread;
 mod wheel;
@@ -24,7 +25,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 29] = [
+pub static RULES: [&Rule; 30] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::MARKING_DISAGREES,
@@ -53,6 +54,7 @@ pub static RULES: [&Rule; 29] = [
     &nut::NUT_OVERLOADED,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
+    &seat::SEAT_TOUCHES_SHOULDER,
     &guard::GUARD_OPEN,
 ];
 
