@@ -1,7 +1,9 @@
 //! Mechanics with no shop words: what joints and wheels are computed with.
 
 pub mod rings;
+pub mod rotor;
 pub mod screw;
 
 pub use rings::{Compound, Held, Interface, Point, Ring, RingFound, compound};
+pub use rotor::UnbalanceVector;
 pub use screw::{Face, Screw};

@@ -1,13 +1,21 @@
 //! The wheel: how fast it may turn, and what may hold it.
 
+pub mod balance;
 pub mod blotter;
 pub(crate) mod demands;
 pub mod flange;
+pub mod grind;
 pub mod hole;
 pub mod shape;
 pub mod speed;
 pub mod strength;
 
+pub use balance::{
+    Balance, BalanceFound, BalanceWeights, HeavySpot, Influence, InfluenceFound, RunsOn,
+    SharedBalance, SuperabrasiveLimits, TrialRun, TrialRuns, Truing, TruingFound, UnbalanceSum,
+    WeightsFound, influence_coefficient, shared_balance, superabrasive_limits, trial_runs,
+    unbalance,
+};
 pub use blotter::{BlotterLimits, BlotterNeed, blotter_limits};
 pub use flange::{FlangeKind, FlangeLimits, Governs, Limit, flange_limits};
 pub use hole::{HoleLimits, hole_limits};
