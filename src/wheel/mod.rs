@@ -18,6 +18,11 @@ pub use balance::{
 };
 pub use blotter::{BlotterLimits, BlotterNeed, blotter_limits};
 pub use flange::{FlangeKind, FlangeLimits, Governs, Limit, flange_limits};
+pub use grind::{
+    Dress, DressFeed, DressFound, Grind, GrindFound, GrindKind, Stub, StubFound, WearFound,
+    WornSpeed, WornSpeedFound, creep_stroke, fitted_roughness, grinding_ratio, ring_volume,
+    specific_energy, through_feed, through_feed_angle, wear,
+};
 pub use hole::{HoleLimits, hole_limits};
 pub use shape::{Abrasive, Bond, Fastening, MachineKind, Shape};
 pub use speed::{SpeedForRim, largest_diameter, rim_speed, rim_speed_column, speed_for_rim};
