@@ -5,6 +5,7 @@
 //! words, so that a million mountings take a fraction of a second. A
 //! [`Finding`](super::Finding) with words is built from that for what is shown.
 
+mod balance;
 mod blotter;
 mod fit;
 mod flange;
@@ -24,7 +25,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 28] = [
+pub static RULES: [&Rule; 29] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::BURST_MARGIN,
@@ -52,6 +53,7 @@ pub static RULES: [&Rule; 28] = [
     &nut::NUT_OVERLOADED,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
+    &balance::UNBALANCE,
     &guard::GUARD_OPEN,
 ];
 
@@ -75,6 +77,8 @@ pub enum Measure {
     Angle,
     /// Stress.
     Stress,
+    /// Unbalance.
+    Unbalance,
     /// Date.
     Day,
     /// Plain factor.
