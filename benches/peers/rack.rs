@@ -101,6 +101,11 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("hub", "thread_from") => from(2e6, 30e6),
         ("hub", "thread_to") => from(40e6, 90e6),
         ("hub", _) => from(0.0, 5e6),
+        // 1 to 3 kg of 4 to 8 in micrograms, G1 to G6.3, and up to 60 g mm.
+        ("wheel", "mass") => from(1e9, 3e9),
+        ("hub", "rotor_mass") => from(4e9, 8e9),
+        ("hub", "balance_grade") => from(1e6, 6.3e6),
+        ("hub", "residual_unbalance" | "bare_unbalance") => from(0.0, 60e6),
         ("nut", "thread_diameter") => from(20e6, 30e6),
         ("nut", "thread_pitch") => from(1e6, 3e6),
         ("nut", "tightening_torque") => from(20e6, 200e6),
