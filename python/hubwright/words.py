@@ -360,3 +360,14 @@ class GapOutcome(StrEnum):
     """On the range's ends or between them."""
     TOO_WIDE = "too wide"
     """Wider than the range: the filler may not hold in it."""
+
+
+class GrindKind(StrEnum):
+    """How wheel and work meet."""
+
+    SURFACE = "surface"
+    """Flat work under the wheel's rim."""
+    EXTERNAL = "external"
+    """Round work from outside."""
+    INTERNAL = "internal"
+    """A bore from inside."""

@@ -1,12 +1,14 @@
 //! The Python package's compiled part: conversions and docstrings, no formula.
 
 mod arrow;
+mod balance;
 mod braze;
 mod checked;
 mod column;
 mod dicts;
 mod errors;
 mod files;
+mod grind;
 mod joint;
 mod key;
 mod keyway;
@@ -17,7 +19,9 @@ mod quantity;
 mod rings;
 mod spanner;
 mod strength;
+mod stub;
 mod thread;
+mod trials;
 mod verdict;
 mod warmth;
 mod wheel;
@@ -33,6 +37,12 @@ mod _core {
     #[pymodule_export]
     use super::arrow::ArrowTable;
     #[pymodule_export]
+    use super::balance::{
+        Balance, HeavySpot, SharedBalance, SuperabrasiveLimits, Truing, UnbalanceSum,
+        UnbalanceVector, balance, balance_grades, shared_balance, superabrasive_limits, truing,
+        unbalance,
+    };
+    #[pymodule_export]
     use super::braze::{BrazedKey, PublishedGap, brazed_key, published_gaps};
     #[pymodule_export]
     use super::checked::{Checked, Counts, Problem, Row, Rows};
@@ -41,6 +51,11 @@ mod _core {
     #[pymodule_export]
     use super::files::{
         check_file, check_report_name, check_rows, report_schema, write_demo, write_template,
+    };
+    #[pymodule_export]
+    use super::grind::{
+        Ground, Wear, creep_stroke, fitted_roughness, grind, grinding_ranges, grinding_ratio,
+        ring_volume, specific_energy, through_feed, through_feed_angle, wear,
     };
     #[pymodule_export]
     use super::joint::{
@@ -74,7 +89,14 @@ mod _core {
     #[pymodule_export]
     use super::strength::{Fragment, Strength, strength};
     #[pymodule_export]
+    use super::stub::{Dressing, Stub, WornSpeed, dress, stub, worn_speed};
+    #[pymodule_export]
     use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};
+    #[pymodule_export]
+    use super::trials::{
+        BalanceWeights, Influence, TrialRuns, influence_coefficient, three_weights, trial_runs,
+        two_weights,
+    };
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
     #[pymodule_export]

@@ -12,7 +12,7 @@ use crate::mounting::verdict::Figure;
 use crate::mounting::{self, Outcome, RULES, Terms};
 use crate::solid::rings::ROTATING_RINGS;
 use crate::source;
-use crate::tables::{flanges, friction, laws, materials};
+use crate::tables::{flanges, friction, grinding, laws, materials};
 use crate::units::{Date, Length, Shop, Words};
 
 /// A citation: where a number or a rule comes from.
@@ -159,6 +159,9 @@ pub fn sources() -> Vec<Source> {
         .chain(tables)
         .chain(crate::joint::SOURCES.iter().copied())
         .chain(crate::joint::KEY_SOURCES.iter().copied())
+        .chain(crate::wheel::balance::SOURCES.iter().copied())
+        .chain(crate::wheel::grind::SOURCES.iter().copied())
+        .chain(grinding::SOURCES)
         .chain([crate::wheel::speed::KINEMATICS, ROTATING_RINGS, SMOOTHING])
         .chain([materials::STATED, materials::METALS, materials::COLD_STEEL.source])
         .chain(by_name)

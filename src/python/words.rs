@@ -14,7 +14,9 @@ use crate::joint::{
 };
 use crate::mounting::{Law, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
-use crate::wheel::{Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Shape};
+use crate::wheel::{
+    Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, GrindKind, MachineKind, Shape,
+};
 
 /// A list of words that has a class in `hubwright.words`.
 pub(super) trait Named: Words {
@@ -57,7 +59,8 @@ named!(
     CutIn,
     MoveTool,
     Filler,
-    GapOutcome
+    GapOutcome,
+    GrindKind
 );
 
 /// Reads a word.
