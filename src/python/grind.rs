@@ -69,7 +69,7 @@ found! {
     fn __repr__(&self) -> String {
         let rate = figure(self.0.removal_rate.get::<cubic_millimeter_per_second>(), 2);
         let power = self.0.power.map_or_else(String::new, |power| {
-            format!(", {} W", figure(power.get::<watt>(), 1))
+            format!(", {} W", figure(power.get::<watt>(), 0))
         });
         let short = if self.0.spindle_carries == Some(false) { ", MORE THAN THE SPINDLE HAS" } else { "" };
         let above = if self.0.above_marked { ", ABOVE THE MARKED SPEED" } else { "" };
@@ -116,7 +116,7 @@ found! {
 ///     ...     work_speed="0.25 m/s", specific_energy="35 J/mm3", spindle_power="2.2 kW", efficiency=0.85,
 ///     ... )
 ///     >>> found
-///     <Ground 56.25 mm3/s, 1968.8 W, MORE THAN THE SPINDLE HAS>
+///     <Ground 56.25 mm3/s, 1969 W, MORE THAN THE SPINDLE HAS>
 ///     >>> print(f"{found.equivalent_chip_thickness.m_as('um'):.3f} um, contact {found.contact_length:.2f~P}")
 ///     0.123 um, contact 1.73 mm
 #[pyfunction]
@@ -264,8 +264,8 @@ pub fn through_feed(
 /// Examples:
 ///     >>> import hubwright as hw
 ///     >>> angle = hw.wheel.through_feed_angle(diameter="150 mm", speed="500 rpm", feed="7 m/min")
-///     >>> print(f"{angle:.1f~P}")
-///     1.7°
+///     >>> print(f"{angle.m_as('deg'):.1f} deg")
+///     1.7 deg
 #[pyfunction]
 #[pyo3(signature = (*, diameter, speed, feed))]
 pub fn through_feed_angle(
