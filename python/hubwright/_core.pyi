@@ -5,12 +5,12 @@ Compiled part of hubwright.
 from _typeshed import SupportsGetItem
 from datetime import date
 from hubwright._typing import Names, PlainLike, QuantityLike, Scalar, SpanLike, ThreadLike
-from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, GapOutcome, KeyFit, KeyStandard, MachineKind, Material, Metal, MoveTool, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
+from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, GapOutcome, GrindKind, KeyFit, KeyStandard, MachineKind, Material, Metal, MoveTool, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Blotter", "BlotterLimits", "BrazedKey", "Centring", "Checked", "Counts", "Division", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Hole", "HoleCircle", "HoleLimits", "Hub", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Mounting", "Nut", "PinSpanner", "Point", "PressFit", "Pressed", "Problem", "Published", "PublishedGap", "RankedFit", "Ring", "RingFound", "RoundNut", "Row", "Rows", "Rule", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "TapDrill", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "Unknown", "Verdict", "Wheel", "WheelRings", "Working", "at_20_c", "blotter_limits", "brazed_key", "centre_slot", "check", "check_file", "check_report_name", "check_rows", "chord_height", "deviation_by_formula", "dividing", "elastic_limit", "field_list", "fit", "fits_for", "flange_limits", "friction_ranges", "grade_by_formula", "hand_force", "hole_circle", "hole_limits", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "nut", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "report_schema", "rim_speed", "rim_speed_column", "rings", "round_nuts", "rules", "sources", "spanner_torque", "speed_for_rim", "strength", "thread", "tolerance_factor", "word_lists", "write_demo", "write_template"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Balance", "BalanceWeights", "Blotter", "BlotterLimits", "BrazedKey", "Centring", "Checked", "Counts", "Division", "Dressing", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Ground", "HeavySpot", "Hole", "HoleCircle", "HoleLimits", "Hub", "Influence", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Mounting", "Nut", "PinSpanner", "Point", "PressFit", "Pressed", "Problem", "Published", "PublishedGap", "RankedFit", "Ring", "RingFound", "RoundNut", "Row", "Rows", "Rule", "SharedBalance", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "Stub", "SuperabrasiveLimits", "TapDrill", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "TrialRuns", "Truing", "UnbalanceSum", "UnbalanceVector", "Unknown", "Verdict", "Wear", "Wheel", "WheelRings", "Working", "WornSpeed", "at_20_c", "balance", "balance_grades", "blotter_limits", "brazed_key", "centre_slot", "check", "check_file", "check_report_name", "check_rows", "chord_height", "creep_stroke", "deviation_by_formula", "dividing", "dress", "elastic_limit", "field_list", "fit", "fits_for", "fitted_roughness", "flange_limits", "friction_ranges", "grade_by_formula", "grind", "grinding_ranges", "grinding_ratio", "hand_force", "hole_circle", "hole_limits", "influence_coefficient", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "nut", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "report_schema", "rim_speed", "rim_speed_column", "ring_volume", "rings", "round_nuts", "rules", "shared_balance", "sources", "spanner_torque", "specific_energy", "speed_for_rim", "strength", "stub", "superabrasive_limits", "thread", "three_weights", "through_feed", "through_feed_angle", "tolerance_factor", "trial_runs", "truing", "two_weights", "unbalance", "wear", "word_lists", "worn_speed", "write_demo", "write_template"]
 
 __version__: Final[str]
 
@@ -82,6 +82,107 @@ class At20:
     def working(self, /) -> Working:
         """
         How the size came about; the last step's result is `size` in mm.
+        """
+
+@final
+class Balance:
+    """
+    What `balance` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def eccentricity(self, /) -> Scalar | None:
+        """
+        Distance of the centre of mass from the axis, in mm; None without an unbalance.
+        """
+    @property
+    def force(self, /) -> Scalar | None:
+        """
+        Force that turns with the unbalance, in N.
+        """
+    @property
+    def mass_at_radius(self, /) -> Scalar | None:
+        """
+        Mass at the radius of the weights that would balance it, in kg.
+        """
+    @property
+    def permissible(self, /) -> Scalar | None:
+        """
+        Unbalance that the grade allows, in g mm; None without a grade.
+        """
+    @property
+    def permissible_eccentricity(self, /) -> Scalar | None:
+        """
+        Distance of the centre of mass from the axis that the grade allows, in mm.
+        """
+    @property
+    def permissible_mass(self, /) -> Scalar | None:
+        """
+        The same as a mass at the radius of the weights, in kg; None without a radius.
+        """
+    @property
+    def reached(self, /) -> Scalar | None:
+        """
+        Grade that the unbalance comes to at this speed: the number behind the G, in mm/s.
+        """
+    @property
+    def within(self, /) -> bool | None:
+        """
+        Whether it keeps to the grade; None without a grade or without an unbalance.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `permissible` in g mm, or `reached` in mm/s without a grade.
+        """
+
+@final
+class BalanceWeights:
+    """
+    What `two_weights` or `three_weights` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def least_weight(self, /) -> Scalar | None:
+        """
+        The least mass of each weight that would reach, in kg; None where it does, and where one weight alone moves.
+        """
+    @property
+    def positions(self, /) -> list[Scalar]:
+        """
+        Where the weights that move go, in degrees from the mark, smallest first; the nearest to it where it is out of reach.
+        """
+    @property
+    def reach(self, /) -> Scalar:
+        """
+        The most that those that move can balance, in g mm.
+        """
+    @property
+    def reached(self, /) -> bool:
+        """
+        Whether they balance it.
+        """
+    @property
+    def residual(self, /) -> Scalar:
+        """
+        What is left over once they are there, in g mm.
+        """
+    @property
+    def says(self, /) -> str:
+        """
+        In words: where they go, or what could be reached and what is left.
+        """
+    def svg(self, /) -> str:
+        """
+        A polar picture as SVG text: the mark at the top, angles clockwise.
+        """
+    @property
+    def to_balance(self, /) -> UnbalanceVector:
+        """
+        What they have to balance: the unbalance and the stuck weight.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `residual` in g mm.
         """
 
 @final
@@ -398,6 +499,57 @@ class Division:
         """
 
 @final
+class Dressing:
+    """
+    What `dress` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def dresser_width(self, /) -> Scalar | None:
+        """
+        Width of the dresser, in mm; None while it is not given and can't be had from tip and depth.
+        """
+    @property
+    def exact_thread_height(self, /) -> Scalar | None:
+        """
+        The same of the round tip, in mm.
+        """
+    @property
+    def lead(self, /) -> Scalar:
+        """
+        Travel in a turn of the wheel, in mm.
+        """
+    @property
+    def overlap(self, /) -> float | None:
+        """
+        How many times each point is passed; None without a width.
+        """
+    @property
+    def skips(self, /) -> bool:
+        """
+        Whether the overlap is below 1, so that part of the face is never touched.
+        """
+    @property
+    def thread_height(self, /) -> Scalar | None:
+        """
+        Height of the thread left on the wheel as a parabola, in mm; None without a tip.
+        """
+    @property
+    def thread_mean(self, /) -> Scalar | None:
+        """
+        Mean deviation of the parabola, in mm; of the wheel, not of the work.
+        """
+    @property
+    def traverse(self, /) -> Scalar:
+        """
+        Speed of the dresser along the face.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `overlap`, or `traverse` in mm/s without a width.
+        """
+
+@final
 class Elastic:
     """
     An elastic material by its own constants.
@@ -557,7 +709,7 @@ class Finding:
     @property
     def unit(self, /) -> str:
         """
-        Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty.
+        Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `g mm`, `days`, or empty.
         """
 
 @final
@@ -785,6 +937,223 @@ class Fragment:
         """
 
 @final
+class Ground:
+    """
+    What `grind` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def above_marked(self, /) -> bool:
+        """
+        Whether the wheel turns faster than it is marked for.
+        """
+    @property
+    def aggressiveness(self, /) -> float:
+        """
+        Work speed over rim speed, times the root of depth over equivalent diameter.
+        """
+    @property
+    def chip_thickness(self, /) -> Scalar | None:
+        """
+        Greatest thickness of a chip, in mm; None without cutting points and chip width ratio.
+        """
+    @property
+    def chip_volume(self, /) -> Scalar | None:
+        """
+        Mean volume of a chip, in mm³.
+        """
+    @property
+    def chips_per_second(self, /) -> float | None:
+        """
+        Chips in a second; None without the density of cutting points.
+        """
+    @property
+    def contact_length(self, /) -> Scalar:
+        """
+        Length of contact by geometry, in mm; the real one is 1.5 to 2 times as long or more.
+        """
+    @property
+    def equivalent_chip_thickness(self, /) -> Scalar:
+        """
+        Equivalent chip thickness, in mm.
+        """
+    @property
+    def equivalent_diameter(self, /) -> Scalar:
+        """
+        Diameter of the wheel that would touch flat work over the same length, in mm.
+        """
+    @property
+    def force(self, /) -> Scalar | None:
+        """
+        Force along the rim, in N.
+        """
+    @property
+    def kind(self, /) -> GrindKind:
+        """
+        How wheel and work meet.
+        """
+    @property
+    def power(self, /) -> Scalar | None:
+        """
+        Power that grinding takes, in W; None without a specific energy.
+        """
+    @property
+    def power_share(self, /) -> float | None:
+        """
+        Power over what reaches the wheel; None without both.
+        """
+    @property
+    def removal_rate(self, /) -> Scalar:
+        """
+        Volume ground away in a time, in mm³/s.
+        """
+    @property
+    def rim_speed(self, /) -> Scalar:
+        """
+        Speed of the wheel's rim.
+        """
+    @property
+    def speed_ratio(self, /) -> float:
+        """
+        Rim speed over work speed.
+        """
+    @property
+    def spindle_carries(self, /) -> bool | None:
+        """
+        Whether the spindle has the power and the torque; None while neither can be compared.
+        """
+    @property
+    def torque(self, /) -> Scalar | None:
+        """
+        Torque on the spindle, in N m.
+        """
+    @property
+    def torque_share(self, /) -> float | None:
+        """
+        Torque over what the spindle has; None without both.
+        """
+    @property
+    def width_removal_rate(self, /) -> Scalar:
+        """
+        The same of each millimetre of width, in mm²/s, which is mm³/(mm s).
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `power` in W, or `contact_length` in mm without a specific energy.
+        """
+
+@final
+class HeavySpot:
+    """
+    One cause of unbalance. Make it with one of its methods; each takes an angle from a mark, where it is known.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.HeavySpot.clearance(mass="1.35 kg", clearance="0.03 mm")
+        <HeavySpot clearance: 20.25 g mm, anywhere>
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Scalar | None:
+        """
+        Where it makes the rotor heavy, opposite of a slot or hole; None where it may be anywhere.
+        """
+    @staticmethod
+    def clearance(*, mass: QuantityLike, clearance: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A wheel that hangs to one side of its clearance.
+
+        Args:
+            mass: Mass of the wheel.
+            clearance: Clearance between hole and spigot, on diameter.
+            angle: Where it hangs to.
+        """
+    @staticmethod
+    def hole(*, diameter: QuantityLike, depth: QuantityLike, radius: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A round hole along the axis, such as one for a pin spanner.
+
+        Args:
+            diameter: Diameter of the hole.
+            depth: Its depth.
+            radius: Radius of the circle that it lies on.
+            density: Density of the hub.
+            angle: Where the hole is.
+        """
+    @staticmethod
+    def hub_slot(*, bore: QuantityLike, width: QuantityLike, depth: QuantityLike, length: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A key slot in the hub's bore, as it stands empty.
+
+        Args:
+            bore: Diameter of the bore.
+            width: Width of the slot.
+            depth: Its depth at the middle.
+            length: Its length.
+            density: Density of the hub.
+            angle: Where the slot is.
+        """
+    @staticmethod
+    def key(*, bore: QuantityLike, depth: QuantityLike, width: QuantityLike, height: QuantityLike, length: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A key on the bottom of its slot in the bore.
+
+        Args:
+            bore: Diameter of the bore.
+            depth: Depth of the slot at the middle.
+            width: Width of the key.
+            height: Height of the key.
+            length: Length of the key.
+            density: Density of the key.
+            angle: Where the key is.
+        """
+    @staticmethod
+    def lump(*, mass: QuantityLike, radius: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A lump, such as filler left from brazing.
+
+        Args:
+            mass: Its mass.
+            radius: Its distance from the axis.
+            angle: Where it is.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is.
+        """
+    @staticmethod
+    def run_out(*, mass: QuantityLike, run_out: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A mass on a seat that runs out.
+
+        Args:
+            mass: Mass on that seat.
+            run_out: Run-out, total reading.
+            angle: Where the reading is greatest.
+        """
+    @staticmethod
+    def shaft_slot(*, diameter: QuantityLike, width: QuantityLike, depth: QuantityLike, length: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A key slot in a shaft or taper, as it stands empty.
+
+        Args:
+            diameter: Diameter of the shaft.
+            width: Width of the slot.
+            depth: Its depth at the middle.
+            length: Its length.
+            density: Density of the shaft.
+            angle: Where the slot is.
+        """
+    @property
+    def unbalance(self, /) -> Scalar:
+        """
+        How much, in g mm.
+        """
+
+@final
 class Hole:
     """
     One hole of a circle.
@@ -876,11 +1245,25 @@ class Hub:
         thread_slot_width: Width of the key slot through that thread.
         thread_slot_depth: Depth of that slot, from the crests of the thread.
         thread_proof_stress: Proof stress of the thread for the nut.
+        rotor_mass: Mass of all that turns with it: wheel, flanges, hub, nut.
+        balance_grade: Balance quality grade asked for, such as G2.5.
+        residual_unbalance: Unbalance left after balancing, as measured.
+        bare_unbalance: Unbalance of the bare hub: key slot, key, spanner holes, filler.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None) -> Hub: ...
+    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None, rotor_mass: QuantityLike | Unknown | None = None, balance_grade: QuantityLike | Unknown | None = None, residual_unbalance: QuantityLike | Unknown | None = None, bare_unbalance: QuantityLike | Unknown | None = None) -> Hub: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def balance_grade(self, /) -> Scalar | Unknown | None:
+        """
+        Balance quality grade asked for, such as G2.5.
+        """
+    @property
+    def bare_unbalance(self, /) -> Scalar | Unknown | None:
+        """
+        Unbalance of the bare hub: key slot, key, spanner holes, filler.
+        """
     @property
     def clearance_limit(self, /) -> Scalar | Unknown | None:
         """
@@ -905,6 +1288,16 @@ class Hub:
     def material(self, /) -> Material | Unknown | None:
         """
         What the spigot is made of.
+        """
+    @property
+    def residual_unbalance(self, /) -> Scalar | Unknown | None:
+        """
+        Unbalance left after balancing, as measured.
+        """
+    @property
+    def rotor_mass(self, /) -> Scalar | Unknown | None:
+        """
+        Mass of all that turns with it: wheel, flanges, hub, nut.
         """
     @property
     def run_out_limit(self, /) -> Scalar | Unknown | None:
@@ -965,6 +1358,57 @@ class Hub:
     def warmer_by(self, /) -> Scalar | Unknown | None:
         """
         How much warmer than when measured the spigot gets.
+        """
+
+@final
+class Influence:
+    """
+    What a unit of unbalance does to the reading of one machine at one speed.
+
+    Keep it for the next wheel there.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Scalar:
+        """
+        How far the phase runs ahead of the unbalance, in degrees.
+        """
+    def correct(self, /, *, reading: PlainLike, phase: QuantityLike) -> UnbalanceVector:
+        """
+        The weight that balances another reading of this machine at this speed, without a trial run.
+
+        Args:
+            reading: Reading of the meter, in the unit of the trial.
+            phase: Its phase.
+
+        Raises:
+            OutOfRangeError: A reading below zero.
+        """
+    @property
+    def correction(self, /) -> UnbalanceVector:
+        """
+        The weight that balances, once the trial weight is off again.
+        """
+    @property
+    def original(self, /) -> UnbalanceVector:
+        """
+        The unbalance that was there.
+        """
+    @property
+    def size(self, /) -> float:
+        """
+        Reading for each g mm.
+        """
+    @property
+    def weak(self, /) -> bool:
+        """
+        Whether the trial weight moved the reading by less than a quarter of it: take a heavier one.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is the amount of `correction` in g mm.
         """
 
 @final
@@ -2328,6 +2772,28 @@ class Rule:
         """
 
 @final
+class SharedBalance:
+    """
+    What `shared_balance` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def governs(self, /) -> str:
+        """
+        Name of the machine that allows least.
+        """
+    @property
+    def machines(self, /) -> list[tuple[str, Balance]]:
+        """
+        Each machine by name, with what its grade allows there.
+        """
+    @property
+    def permissible(self, /) -> Scalar:
+        """
+        What it allows, in g mm.
+        """
+
+@final
 class Source:
     """
     A citation: where a number or a rule comes from.
@@ -2516,6 +2982,79 @@ class Strength:
     def working(self, /) -> Working:
         """
         The steps, recomputed.
+        """
+
+@final
+class Stub:
+    """
+    What `stub` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def left(self, /) -> Scalar | None:
+        """
+        What is left of it now, on radius, in mm; None without a worn diameter.
+        """
+    @property
+    def left_share(self, /) -> float | None:
+        """
+        What is left now as a share of the volume that can be used.
+        """
+    @property
+    def lost(self, /) -> Scalar | None:
+        """
+        What the larger flange takes away, on radius, in mm; None without one.
+        """
+    @property
+    def lost_share(self, /) -> float | None:
+        """
+        What it takes away as a share of the volume that can be used.
+        """
+    @property
+    def stub_diameter(self, /) -> Scalar:
+        """
+        Diameter at which the wheel is used up, in mm.
+        """
+    @property
+    def usable(self, /) -> Scalar:
+        """
+        What can be used of the new wheel, on radius, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `usable` in mm.
+        """
+
+@final
+class SuperabrasiveLimits:
+    """
+    What the tables ask of a superabrasive wheel, by its diameter.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def high_speed_run_out(self, /) -> Scalar:
+        """
+        The same of a CBN wheel for high speed, in mm.
+        """
+    @property
+    def mass(self, /) -> Scalar | None:
+        """
+        Greatest mass out of balance, in kg, taken for the rim; None outside 75 to 750 mm.
+        """
+    @property
+    def mass_source(self, /) -> Source:
+        """
+        Who gives the mass.
+        """
+    @property
+    def run_out_source(self, /) -> Source:
+        """
+        Who gives the run-outs.
+        """
+    @property
+    def side_run_out(self, /) -> Scalar:
+        """
+        Greatest side run-out of a standard wheel, in mm.
         """
 
 @final
@@ -2895,6 +3434,146 @@ class Tightened:
         """
 
 @final
+class TrialRuns:
+    """
+    What `trial_runs` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def candidates(self, /) -> list[UnbalanceVector]:
+        """
+        What the unbalance may be, smallest first: one answer from three runs or more, two from two.
+        """
+    @property
+    def corrections(self, /) -> list[UnbalanceVector]:
+        """
+        The weight that balances each of them.
+        """
+    @property
+    def doubtful(self, /) -> bool:
+        """
+        Whether that is more than 5 %: run them again.
+        """
+    @property
+    def fitted(self, /) -> UnbalanceVector | None:
+        """
+        The answer that fits all readings best, by least squares; None from two runs.
+        """
+    @property
+    def quality(self, /) -> float | None:
+        """
+        How far the two ways to the trial weight's effect are apart, as a share; None from two runs.
+        """
+    @property
+    def scatter(self, /) -> float | None:
+        """
+        Root of the mean square of what the readings are off that answer, in their unit.
+        """
+    def svg(self, /) -> str:
+        """
+        A polar picture as SVG text: the mark at the top, angles clockwise.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is the amount of the last of `candidates` in g mm.
+        """
+
+@final
+class Truing:
+    """
+    What `truing` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def after(self, /) -> Scalar:
+        """
+        Unbalance after truing, in g mm, heavy on the other side.
+        """
+    @property
+    def before(self, /) -> Scalar:
+        """
+        Unbalance before truing, in g mm, heavy on the side the wheel sits off to.
+        """
+    @property
+    def rim_run_out(self, /) -> Scalar:
+        """
+        Run-out of the rim before truing, total reading, in mm.
+        """
+    @property
+    def stock(self, /) -> Scalar:
+        """
+        The most that truing takes off, on radius, in mm.
+        """
+    @property
+    def trued_diameter(self, /) -> Scalar:
+        """
+        Diameter after truing, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `after` in g mm.
+        """
+
+@final
+class UnbalanceSum:
+    """
+    What `unbalance` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def anywhere(self, /) -> Scalar:
+        """
+        Those that may lie anywhere, as if all lay at one angle, in g mm.
+        """
+    @property
+    def greatest(self, /) -> Scalar:
+        """
+        The most that it can come to, in g mm.
+        """
+    @property
+    def known(self, /) -> UnbalanceVector:
+        """
+        Those whose angle is known, together.
+        """
+    @property
+    def least(self, /) -> Scalar:
+        """
+        The least that it can come to, in g mm.
+        """
+    @property
+    def spots(self, /) -> list[HeavySpot]:
+        """
+        The causes.
+        """
+    def svg(self, /) -> str:
+        """
+        A polar picture as SVG text: arrows to scale, and a circle for what may lie anywhere.
+        """
+    def working(self, /) -> Working:
+        """
+        One step a cause, then their sum; the last one's result is `greatest` in g mm.
+        """
+
+@final
+class UnbalanceVector:
+    """
+    An unbalance with the angle at which it makes the rotor heavy.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def amount(self, /) -> Scalar:
+        """
+        How much, in g mm.
+        """
+    @property
+    def angle(self, /) -> Scalar:
+        """
+        Where, in degrees from the mark.
+        """
+
+@final
 class Unknown:
     """
     Type of `hubwright.UNKNOWN`: a datum that should be known and isn't.
@@ -2961,6 +3640,32 @@ class Verdict:
         """
 
 @final
+class Wear:
+    """
+    What `wear` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def diameter_left(self, /) -> Scalar:
+        """
+        Diameter of the wheel after, in mm.
+        """
+    @property
+    def radial(self, /) -> Scalar:
+        """
+        Wear on radius, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `radial` in µm.
+        """
+    @property
+    def worn(self, /) -> Scalar:
+        """
+        Volume worn off the wheel, in mm³.
+        """
+
+@final
 class Wheel:
     """
     The wheel, as it was when new.
@@ -2993,10 +3698,11 @@ class Wheel:
         density: Density.
         poisson_ratio: Poisson's ratio.
         burst_factor: Factor against bursting asked for: bursting speed over speed, squared.
+        mass: Mass.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None) -> Wheel: ...
+    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None, mass: QuantityLike | Unknown | None = None) -> Wheel: ...
     def __repr__(self, /) -> str: ...
     @property
     def abrasive(self, /) -> Abrasive | Unknown | None:
@@ -3072,6 +3778,11 @@ class Wheel:
     def marked_speed(self, /) -> Scalar | Unknown | None:
         """
         Rotational speed marked on the wheel.
+        """
+    @property
+    def mass(self, /) -> Scalar | Unknown | None:
+        """
+        Mass.
         """
     @property
     def nominal_diameter(self, /) -> Scalar | Unknown | None:
@@ -3176,6 +3887,52 @@ class Working:
         The steps in order.
         """
 
+@final
+class WornSpeed:
+    """
+    What `worn_speed` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def capped(self, /) -> bool:
+        """
+        Whether a marking holds that down.
+        """
+    @property
+    def free_speed(self, /) -> Scalar:
+        """
+        Speed that the worn wheel would need, whatever is marked.
+        """
+    @property
+    def new_speed(self, /) -> Scalar:
+        """
+        Speed to set with the new wheel, never above a marking.
+        """
+    @property
+    def rim_limit_speed(self, /) -> Scalar | None:
+        """
+        Speed at which the worn wheel's rim would reach the marked rim speed; the marking in turns still caps.
+        """
+    @property
+    def rim_speed_if_kept(self, /) -> Scalar:
+        """
+        Rim speed of the worn wheel where the speed of the new one is kept.
+        """
+    @property
+    def speed(self, /) -> Scalar:
+        """
+        Speed to set with the worn wheel, never above a marking.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `speed` in rev/min.
+        """
+    @property
+    def worn_rim_speed(self, /) -> Scalar:
+        """
+        Rim speed of the worn wheel at the speed to set.
+        """
+
 def at_20_c(measured: QuantityLike, temperature: QuantityLike, expansion: QuantityLike, *, instrument_expansion: QuantityLike | None = None) -> At20:
     """
     The size that a part has at 20 °C, at which limits hold.
@@ -3203,6 +3960,51 @@ def at_20_c(measured: QuantityLike, temperature: QuantityLike, expansion: Quanti
         <At20 40.002448 mm>
         >>> hw.joint.at_20_c("40.010 mm", "28 °C", "23.6 um/m/K", instrument_expansion="11.5 um/m/K")
         <At20 40.006128 mm>
+    """
+
+def balance(*, mass: QuantityLike, speed: QuantityLike, grade: QuantityLike | None = None, unbalance: QuantityLike | None = None, radius: QuantityLike | None = None) -> Balance:
+    """
+    What a balance grade allows a rotor at a speed, and what its unbalance comes to.
+
+    U = m e, G = e ω, so that a grade allows U = m G / ω; F = U ω² turns with it. One rigid rotor in one
+    plane, without resonance.
+
+    Args:
+        mass: Mass of all that turns: wheel, hub, flanges, nut.
+        speed: Rotational speed, above zero.
+        grade: Grade asked for, like `"G2.5"` or `"2.5 mm/s"`.
+        unbalance: Unbalance that it has, zero or above, like `"120 g mm"`.
+        radius: Radius of the ring that weights sit on, for masses.
+
+    Returns:
+        Balance: `.permissible`, `.permissible_mass`, `.reached`, `.force`, `.within` and more.
+
+    Raises:
+        UnitError, TextError: No quantities of these kinds.
+        OutOfRangeError: A figure that is not above zero.
+
+    Source: ISO 21940-11, from memory.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.balance(mass="12 kg", speed="1450 rpm", grade="G6.3", radius="80 mm")
+        >>> print(f"{found.permissible:.1f~P}, {found.permissible_mass.m_as('g'):.2f} g at the ring")
+        497.9 g·mm, 6.22 g at the ring
+        >>> hw.wheel.balance(mass="3 kg", speed="2850 rpm", grade="G2.5", unbalance="30 g mm")
+        <Balance 25.13 g mm allowed, 30 g mm is G2.9845, ABOVE THE GRADE>
+    """
+
+def balance_grades() -> list[Published]:
+    """
+    Balance grades with what they are used for, each with its source. Finest first.
+
+    Returns:
+        One `Published` a grade, in mm/s.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.balance_grades()[2]
+        <Published machine tools: 2.5 mm/s [common practice, no source]>
     """
 
 def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityLike | None = None, abrasive: str | None = None, bond: str | None = None) -> BlotterLimits:
@@ -3443,6 +4245,29 @@ def chord_height(diameter: QuantityLike, width: QuantityLike) -> Scalar:
         0.4606 mm
     """
 
+def creep_stroke(*, wheel_diameter: QuantityLike, depth: QuantityLike, length: QuantityLike) -> Scalar:
+    """
+    How far the table goes in a creep feed pass: L + √(a (D - a)).
+
+    Args:
+        wheel_diameter: Diameter of the wheel.
+        depth: Depth of cut, below the wheel's radius.
+        length: Length of the work.
+
+    Returns:
+        The travel.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No lengths, or not above zero.
+
+    Source: Groover, problem 25.10.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.wheel.creep_stroke(wheel_diameter='250 mm', depth='25 mm', length='200 mm'):.0f~P}")
+        275 mm
+    """
+
 def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
     """
     Fundamental deviation of a shaft as the formula gives it; the printed table wins where they differ.
@@ -3486,6 +4311,38 @@ def dividing(divisions: int, ratio: int, circles: SupportsGetItem[int, int] | No
         >>> import hubwright as hw
         >>> hw.joint.dividing(6, 40)[0]
         <Division 6 turns and 10 holes in the circle of 15>
+    """
+
+def dress(*, speed: QuantityLike, lead: QuantityLike | None = None, traverse: QuantityLike | None = None, overlap: PlainLike | None = None, dresser_width: QuantityLike | None = None, tip_radius: QuantityLike | None = None, depth: QuantityLike | None = None) -> Dressing:
+    """
+    Lead, overlap and thread of a dressing pass: s = v / n, U = b / s, s² / (8 r).
+
+    Args:
+        speed: Rotational speed of the wheel while it is dressed.
+        lead: Travel in a turn of the wheel, or
+        traverse: speed of the dresser, or
+        overlap: how many times each point is to be passed.
+        dresser_width: Width of the dresser where it cuts; without it that of a round tip at `depth`.
+        tip_radius: Radius of the diamond's tip.
+        depth: Depth of dressing, below that radius.
+
+    Returns:
+        Dressing: `.lead`, `.traverse`, `.overlap`, `.thread_height` and more.
+
+    Raises:
+        MissingError: None of lead, traverse and overlap, or an overlap without a width.
+        UnitError, TextError: No quantities of these kinds, or more than one of the three.
+        OutOfRangeError: A figure not above zero, or a lead that a tip of this radius leaves ridges in.
+
+    Source: geometry.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.dress(speed="2900 rpm", lead="0.12 mm", dresser_width="0.8 mm", tip_radius="0.25 mm")
+        <Dressing lead 0.12 mm, overlap 6.67>
+        >>> found = hw.wheel.dress(speed="1410 rpm", overlap=2, dresser_width="0.273 mm")
+        >>> print(f"{found.traverse.m_as('mm/min'):.1f} mm/min")
+        192.5 mm/min
     """
 
 def elastic_limit(diameter: QuantityLike, hub_diameter: QuantityLike, hub_yield: QuantityLike) -> ElasticLimit:
@@ -3569,6 +4426,33 @@ def fits_for(nominal: QuantityLike, least_clearance: QuantityLike, most_clearanc
         <RankedFit 25 mm G7/h6, clearance: 7 to 41 µm, 85 % of the window>
     """
 
+def fitted_roughness(*, tested_roughness: QuantityLike, tested_thickness: QuantityLike, exponent: PlainLike, chip_thickness: QuantityLike) -> Scalar:
+    """
+    Roughness by a law fitted to your own tests: Ra = R1 (h_eq / h1)^x. It predicts nothing outside them.
+
+    Args:
+        tested_roughness: Roughness found in a test.
+        tested_thickness: Equivalent chip thickness of that test.
+        exponent: Exponent fitted to two tests or more, 0 to 2; 0.15 to 0.6 are recalled.
+        chip_thickness: Equivalent chip thickness asked about.
+
+    Returns:
+        The roughness that the curve passes through.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No lengths, or an exponent outside 0 to 2.
+
+    Source: a fitted form; its figures are yours.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> ra = hw.wheel.fitted_roughness(
+        ...     tested_roughness="0.9 um", tested_thickness="1 um", exponent=0.35, chip_thickness="0.12 um",
+        ... )
+        >>> print(f"{ra.m_as('um'):.3f} um")
+        0.429 um
+    """
+
 def flange_limits(shape: str, diameter: QuantityLike, kind: str, *, hole: QuantityLike | None = None) -> FlangeLimits:
     """
     Least dimensions of a flange for a wheel.
@@ -3630,6 +4514,86 @@ def grade_by_formula(nominal: QuantityLike, grade: str) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.joint.grade_by_formula('20 mm', 'IT6').to('um'):.0f~P}")
         13 µm
+    """
+
+def grind(*, kind: str, wheel_diameter: QuantityLike, speed: QuantityLike, depth: QuantityLike, width: QuantityLike, work_speed: QuantityLike, work_diameter: QuantityLike | None = None, specific_energy: QuantityLike | None = None, spindle_power: QuantityLike | None = None, efficiency: PlainLike | None = None, spindle_torque: QuantityLike | None = None, grains: QuantityLike | None = None, chip_width_ratio: PlainLike | None = None, marked_speed: QuantityLike | None = None) -> Ground:
+    """
+    What a cut removes, how thick its chips are, and what it asks of the spindle.
+
+    Q = a b vw, h_eq = a vw / vs, l = √(a d_e) with d_e = ds dw / (dw ± ds), h = √(4 / (C r) · vw / vs · √(a / d_e)),
+    P = u Q, F = P / vs, T = P / ω. Specific energy, cutting points and chip shape are shop data; published
+    ranges are wide: see `grinding_ranges`.
+
+    Args:
+        kind: `surface`, `external` or `internal`.
+        wheel_diameter: Diameter of the wheel as it is now.
+        speed: Rotational speed of the wheel.
+        depth: Depth of cut, below the wheel's radius.
+        width: Width of cut.
+        work_speed: Speed of the work past the wheel.
+        work_diameter: Diameter of round work; of a bore, above the wheel's.
+        specific_energy: Energy to grind away a volume, like `"40 J/mm3"`; yours, for this work on this machine.
+        spindle_power: Power of the spindle, to be compared with.
+        efficiency: The share of it that reaches the wheel, above 0 and up to 1; needed with `spindle_power`, 1 where that is measured at the wheel.
+        spindle_torque: Torque that the spindle has at this speed, to be compared with.
+        grains: Cutting points in an area of the wheel's face, like `"2 1/mm2"`.
+        chip_width_ratio: Width of a chip over its thickness.
+        marked_speed: Rotational speed marked on the wheel.
+
+    Returns:
+        Ground: `.removal_rate`, `.equivalent_chip_thickness`, `.contact_length`, `.power`, `.torque`, `.spindle_carries` and more.
+
+    Raises:
+        MissingError: Round work without its diameter, or one of power and efficiency.
+        UnitError, TextError: No quantities of these kinds, or another kind of grinding.
+        OutOfRangeError: A figure not above zero, a cut as deep as the wheel's radius, a bore no larger than its wheel.
+
+    Source: kinematics; Malkin and Guo; Rowe; recalled, and checked against Groover's problems.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.grind(
+        ...     kind="surface", wheel_diameter="200 mm", speed="2900 rpm", depth="15 um", width="15 mm",
+        ...     work_speed="0.25 m/s", specific_energy="35 J/mm3", spindle_power="2.2 kW", efficiency=0.85,
+        ... )
+        >>> found
+        <Ground 56.25 mm3/s, 1969 W, MORE THAN THE SPINDLE HAS>
+        >>> print(f"{found.equivalent_chip_thickness.m_as('um'):.3f} um, contact {found.contact_length:.2f~P}")
+        0.123 um, contact 1.73 mm
+    """
+
+def grinding_ranges() -> list[Published]:
+    """
+    Published ranges of grinding practice, each with its source. They are wide: your own tests come first.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.grinding_ranges()[7]
+        <Published grinding ratio: 95 to 125 [Groover, Fundamentals of Modern Manufacturing:4th edition, chapter 25, grinding (read)]>
+    """
+
+def grinding_ratio(*, ground: QuantityLike, worn: QuantityLike) -> float:
+    """
+    Grinding ratio: volume ground away over volume of the wheel worn off.
+
+    Args:
+        ground: Volume ground away; of a bore or a shaft by `ring_volume`.
+        worn: Volume worn off the wheel, likewise.
+
+    Returns:
+        The ratio.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No volumes, or not above zero.
+
+    Source: definition; Groover, problem 25.3.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> bore = hw.wheel.ring_volume(outside="252.5 mm", inside="250 mm", length="125 mm")
+        >>> rim = hw.wheel.ring_volume(outside="150 mm", inside="149.75 mm", length="20 mm")
+        >>> print(f"{hw.wheel.grinding_ratio(ground=bore, worn=rim):.1f}")
+        104.8
     """
 
 def hand_force(torque: QuantityLike, length: QuantityLike) -> Scalar:
@@ -3701,6 +4665,38 @@ def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None 
         >>> import hubwright as hw
         >>> hw.wheel.hole_limits("type-1-cutting-off", "180 mm").greatest_hole
         <Limit 45 mm by ratio: 29 CFR 1910.211(b)(13) (read in a reprint)>
+    """
+
+def influence_coefficient(*, baseline: PlainLike, baseline_phase: QuantityLike, with_trial: PlainLike, with_trial_phase: QuantityLike, trial_angle: QuantityLike, trial: QuantityLike | None = None, trial_mass: QuantityLike | None = None, radius: QuantityLike | None = None) -> Influence:
+    """
+    Unbalance from one trial run with phase: α = (V1 - V0) / U_t, and -V0 / α balances.
+
+    Args:
+        baseline: Reading without the trial weight, above zero, in any unit of the meter.
+        baseline_phase: Its phase.
+        with_trial: Reading with the trial weight, in the same unit.
+        with_trial_phase: Its phase.
+        trial_angle: Where the trial weight is, counted the same way round as the phases.
+        trial: The trial weight as an unbalance, or
+        trial_mass: its mass, with
+        radius: its radius.
+
+    Returns:
+        Influence: `.correction`, `.original`, `.weak`, `.correct()`.
+
+    Raises:
+        MissingError: No trial weight.
+        UnitError, TextError, OutOfRangeError: A baseline of zero, or a trial weight that did nothing.
+
+    Source: statics of a rigid rotor.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.influence_coefficient(
+        ...     baseline=4.2, baseline_phase="63 deg", with_trial=5.1, with_trial_phase="118 deg",
+        ...     trial="200 g mm", trial_angle="30 deg",
+        ... )
+        <Influence correct with 192.315 g mm at 103°>
     """
 
 def jacking_screw(*, thread: ThreadLike, torque: QuantityLike, thread_friction: SpanLike, tip_friction: SpanLike, tip: QuantityLike, draw_screw: ThreadLike | None = None) -> Jacked:
@@ -4201,6 +5197,27 @@ def rim_speed_column(diameter: Any, speed: Any, *, units: "dict[str, str] | None
         array([31.4, 31.4])
     """
 
+def ring_volume(*, outside: QuantityLike, inside: QuantityLike, length: QuantityLike) -> Scalar:
+    """
+    Volume between two diameters over a length: ground off a bore or a shaft, or worn off a wheel.
+
+    Args:
+        outside: Larger diameter.
+        inside: Smaller diameter, zero or above.
+        length: Length or width.
+
+    Returns:
+        The volume, in mm³.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No lengths, or an inside not below the outside.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.wheel.ring_volume(outside='150 mm', inside='149.75 mm', length='20 mm'):.1f~P}")
+        1177.1 mm³
+    """
+
 def rings(rings: SupportsGetItem[int, Ring], *, bore: QuantityLike, speed: QuantityLike, bond_strength: QuantityLike | None = None) -> WheelRings:
     """
     A wheel of several rings that turn together: a core with a bonded rim, or more.
@@ -4255,6 +5272,33 @@ def rules() -> list[Rule]:
         'over-speed'
     """
 
+def shared_balance(*, mass: QuantityLike, machines: SupportsGetItem[int, tuple[str, QuantityLike, QuantityLike]], unbalance: QuantityLike | None = None, radius: QuantityLike | None = None) -> SharedBalance:
+    """
+    What may be left in one hub that serves several machines: the least of what they allow.
+
+    Args:
+        mass: Mass of all that turns.
+        machines: For each machine its name, greatest speed and grade.
+        unbalance: Unbalance that it has, to be judged on each.
+        radius: Radius of the ring that weights sit on.
+
+    Returns:
+        SharedBalance: `.machines`, `.governs`, `.permissible`.
+
+    Raises:
+        MissingError: No machine.
+        UnitError, TextError, OutOfRangeError: As for `balance`.
+
+    Source: ISO 21940-11, from memory.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.shared_balance(
+        ...     mass="2 kg", machines=[("surface", "2850 rpm", "G2.5"), ("tool", "8000 rpm", "G6.3")],
+        ... )
+        <SharedBalance 15.04 g mm allowed by tool>
+    """
+
 def sources() -> list[Source]:
     """
     Every source that rules, tables and kernels cite.
@@ -4285,6 +5329,30 @@ def spanner_torque(force: QuantityLike, length: QuantityLike) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.joint.spanner_torque('200 N', '180 mm').m_as('N*m'):.0f} N m")
         36 N m
+    """
+
+def specific_energy(*, force: QuantityLike, rim_speed: QuantityLike, removal_rate: QuantityLike) -> Scalar:
+    """
+    Specific energy of a job from the force along the rim: u = F v / Q.
+
+    Args:
+        force: Force along the rim.
+        rim_speed: Speed of the rim.
+        removal_rate: Volume ground away in a time, like `"1050 mm3/min"`.
+
+    Returns:
+        The energy, in J/mm³.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or not above zero.
+
+    Source: statics; Groover, problem 25.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> u = hw.wheel.specific_energy(force="25 N", rim_speed="1508 m/min", removal_rate="1050 mm3/min")
+        >>> print(f"{u.m_as('J/mm^3'):.1f} J/mm3")
+        35.9 J/mm3
     """
 
 def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_speed: QuantityLike | None = None) -> SpeedForRim:
@@ -4352,6 +5420,57 @@ def strength(*, diameter: QuantityLike, hole: QuantityLike, density: QuantityLik
         3340 rpm True
     """
 
+def stub(*, diameter: QuantityLike, flange: QuantityLike, clearance: QuantityLike, stabiliser: QuantityLike | None = None, worn_diameter: QuantityLike | None = None, larger_flange: QuantityLike | None = None) -> Stub:
+    """
+    What flange or stabiliser leave of a wheel, and what a larger flange would cost.
+
+    Args:
+        diameter: Diameter of the new wheel.
+        flange: Diameter of the flanges.
+        clearance: Clearance that flange or stabiliser need from the work, on radius; zero or above.
+        stabiliser: Diameter of the stabilisers.
+        worn_diameter: Diameter that the wheel has worn to.
+        larger_flange: Diameter of flanges that might replace these.
+
+    Returns:
+        Stub: `.stub_diameter`, `.usable`, `.left`, `.lost`, `.lost_share`.
+
+    Raises:
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A flange that covers the wheel, or a wheel worn below its stub.
+
+    Source: geometry.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.stub(diameter="200 mm", flange="80 mm", clearance="2 mm", larger_flange="100 mm")
+        >>> found
+        <Stub 84 mm, usable 58 mm on radius>
+        >>> print(f"{found.lost:.0f~P} or {found.lost_share:.0%} lost by the larger flange")
+        10 mm or 11% lost by the larger flange
+    """
+
+def superabrasive_limits(diameter: QuantityLike) -> SuperabrasiveLimits:
+    """
+    How much a superabrasive wheel may be out of balance and run out at its sides.
+
+    Args:
+        diameter: Outside diameter, up to 750 mm.
+
+    Returns:
+        SuperabrasiveLimits: `.mass`, `.side_run_out`, `.high_speed_run_out`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No length, or one outside the table.
+
+    Source: Marinescu et al., Tables 4.4 and 4.5 (JIS B 4131).
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.superabrasive_limits("200 mm")
+        <SuperabrasiveLimits 0.001 kg, side run-out 0.02 mm>
+    """
+
 def thread(designation: str) -> Thread:
     """
     What a thread's designation stands for: profile, stress area and limits.
@@ -4382,6 +5501,79 @@ def thread(designation: str) -> Thread:
         36.6 mm²
     """
 
+def three_weights(*, unbalance: QuantityLike, angle: QuantityLike, weight: QuantityLike, radius: QuantityLike, stuck_at: QuantityLike | None = None) -> BalanceWeights:
+    """
+    Where three equal weights go: one at φ + 180°, two at φ + 180° ± acos((U / m r - 1) / 2).
+
+    With one stuck, the other two balance it as well.
+
+    Args:
+        unbalance: Unbalance without the weights, zero or above.
+        angle: Where the rotor is heavy, from the ring's mark.
+        weight: Mass of one weight.
+        radius: Radius of its centre of mass.
+        stuck_at: Where one of them is stuck.
+
+    Returns:
+        BalanceWeights: `.positions`, `.reached`, `.residual`, `.says`, `.svg()`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `two_weights`.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.three_weights(unbalance="450 g mm", angle="250 deg", weight="10 g", radius="54 mm")
+        <BalanceWeights move the weights to 70°, 164.8°, 335.2°>
+    """
+
+def through_feed(*, diameter: QuantityLike, speed: QuantityLike, angle: QuantityLike) -> Scalar:
+    """
+    How fast work is fed through a centreless grinder: v = π d n sin α.
+
+    Args:
+        diameter: Diameter of the regulating wheel.
+        speed: Its rotational speed.
+        angle: Its inclination, below 90 degrees.
+
+    Returns:
+        The feed, without slip.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or not above zero.
+
+    Source: Groover, problems 25.7 and 25.9.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> feed = hw.wheel.through_feed(diameter="125 mm", speed="200 rpm", angle="2.5 deg")
+        >>> print(f"{feed.m_as('mm/min'):.0f} mm/min")
+        3426 mm/min
+    """
+
+def through_feed_angle(*, diameter: QuantityLike, speed: QuantityLike, feed: QuantityLike) -> Scalar:
+    """
+    The inclination of the regulating wheel that feeds work through at a speed.
+
+    Args:
+        diameter: Diameter of the regulating wheel.
+        speed: Its rotational speed.
+        feed: The feed, below its rim speed.
+
+    Returns:
+        The angle.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a feed not below the rim speed.
+
+    Source: Groover, problem 25.8.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> angle = hw.wheel.through_feed_angle(diameter="150 mm", speed="500 rpm", feed="7 m/min")
+        >>> print(f"{angle.m_as('deg'):.1f} deg")
+        1.7 deg
+    """
+
 def tolerance_factor(size: QuantityLike) -> Scalar:
     """
     Standard tolerance factor, i = 0.45 ∛D + 0.001 D in µm with D in mm.
@@ -4403,9 +5595,165 @@ def tolerance_factor(size: QuantityLike) -> Scalar:
         2.375 µm
     """
 
+def trial_runs(*, baseline: PlainLike, trials: SupportsGetItem[int, tuple[PlainLike, QuantityLike]], trial: QuantityLike | None = None, trial_mass: QuantityLike | None = None, radius: QuantityLike | None = None) -> TrialRuns:
+    """
+    Unbalance from the size of the readings alone: a baseline, and the same trial weight at several angles.
+
+    A_i² - A0² = T² + 2 A0 T cos(θ_i - φ). Three runs or more give T twice, from the mean and from the
+    differences, and their ratio less one is `.quality`. Two leave two answers.
+
+    Args:
+        baseline: Reading without the trial weight, above zero, in any unit of the meter.
+        trials: For each run the reading and where the trial weight was, like `[(7, "0 deg"), (12, "120 deg")]`.
+        trial: The trial weight as an unbalance, or
+        trial_mass: its mass, with
+        radius: its radius.
+
+    Returns:
+        TrialRuns: `.candidates`, `.corrections`, `.fitted`, `.quality`, `.doubtful`, `.svg()`.
+
+    Raises:
+        MissingError: No trial weight.
+        UnitError, TextError, OutOfRangeError: Fewer than two runs, a baseline of zero, or readings that
+            contradict one another so far that no unbalance gives them.
+
+    Source: statics of a rigid rotor.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.trial_runs(
+        ...     baseline=10, trials=[(7, "0 deg"), (12, "120 deg"), (18, "240 deg")], trial="50 g mm",
+        ... )
+        <TrialRuns correct with 58.79 g mm at 40.1°, READINGS AGREE BADLY>
+    """
+
+def truing(*, diameter: QuantityLike, hole: QuantityLike, thickness: QuantityLike, density: QuantityLike, eccentricity: QuantityLike) -> Truing:
+    """
+    What truing its rim on the hub does to the balance of a wheel that sits off centre.
+
+    Args:
+        diameter: Outside diameter before truing.
+        hole: Hole, below the diameter.
+        thickness: Thickness.
+        density: Density.
+        eccentricity: How far the wheel sits off the axis: half of the clearance that it hangs in.
+
+    Returns:
+        Truing: `.before`, `.after`, `.stock`, `.rim_run_out`, `.trued_diameter`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a wheel that truing would use up.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.truing(
+        ...     diameter="200 mm", hole="32 mm", thickness="20 mm", density="2250 kg/m3", eccentricity="0.06 mm",
+        ... )
+        <Truing 82.652 g mm before, 2.171 g mm after>
+    """
+
+def two_weights(*, unbalance: QuantityLike, angle: QuantityLike, weight: QuantityLike, radius: QuantityLike, stuck_at: QuantityLike | None = None) -> BalanceWeights:
+    """
+    Where two equal weights go on their ring: φ + 180° ± acos(U / 2 m r).
+
+    An unbalance beyond their reach is no error: the result says what could be reached, and where.
+
+    Args:
+        unbalance: Unbalance without the weights, zero or above.
+        angle: Where the rotor is heavy, from the ring's mark.
+        weight: Mass of one weight.
+        radius: Radius of its centre of mass.
+        stuck_at: Where one of them is stuck.
+
+    Returns:
+        BalanceWeights: `.positions`, `.reached`, `.residual`, `.says`, `.svg()`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a weight or radius not above zero.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.two_weights(unbalance="450 g mm", angle="40 deg", weight="10 g", radius="54 mm")
+        <BalanceWeights move the weights to 154.6°, 285.4°>
+        >>> hw.wheel.two_weights(unbalance="500 g mm", angle="40 deg", weight="4 g", radius="54 mm").reached
+        False
+    """
+
+def unbalance(spots: SupportsGetItem[int, HeavySpot]) -> UnbalanceSum:
+    """
+    What several causes of unbalance come to: those of known angle as vectors, the others at worst.
+
+    Args:
+        spots: The causes, made with `HeavySpot.clearance`, `.run_out`, `.hub_slot`, `.shaft_slot`, `.key`, `.hole`, `.lump`.
+
+    Returns:
+        UnbalanceSum: `.known`, `.greatest`, `.least`, `.svg()`.
+
+    Raises:
+        MissingError: No cause.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> Spot = hw.wheel.HeavySpot
+        >>> found = hw.wheel.unbalance([
+        ...     Spot.hub_slot(bore="22 mm", width="4 mm", depth="1.8 mm", length="18 mm", density="7850 kg/m3", angle="0 deg"),
+        ...     Spot.key(bore="22 mm", depth="1.8 mm", width="4 mm", height="4 mm", length="18 mm", density="7850 kg/m3", angle="0 deg"),
+        ...     Spot.clearance(mass="1.35 kg", clearance="0.03 mm"),
+        ... ])
+        >>> found
+        <UnbalanceSum 8.317 to 32.183 g mm>
+    """
+
+def wear(*, ground: QuantityLike, ratio: PlainLike, diameter: QuantityLike, width: QuantityLike) -> Wear:
+    """
+    How much a wheel wears by grinding a volume away, at the grinding ratio of the job.
+
+    Args:
+        ground: Volume ground away.
+        ratio: Grinding ratio of the job; yours, see `grinding_ratio`.
+        diameter: Diameter of the wheel before.
+        width: Width of the wheel that grinds.
+
+    Returns:
+        Wear: `.radial`, `.worn`, `.diameter_left`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or more wear than there is wheel.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.wear(ground="3000 mm3", ratio=18, diameter="200 mm", width="20 mm")
+        <Wear 0.0133 mm on radius, 199.9735 mm left>
+    """
+
 def word_lists() -> list[tuple[str, list[str]]]:
     """
     The words of every class of `hubwright.words`, as the compiled part knows them.
+    """
+
+def worn_speed(*, diameter: QuantityLike, worn_diameter: QuantityLike, rim_speed: QuantityLike, marked_speed: QuantityLike | None = None, marked_rim_speed: QuantityLike | None = None) -> WornSpeed:
+    """
+    The speed to set as a wheel wears, to keep its rim going, capped at what is marked on it.
+
+    Args:
+        diameter: Diameter of the new wheel.
+        worn_diameter: Diameter it has worn to, or will: that of its stub, for one.
+        rim_speed: Rim speed to keep.
+        marked_speed: Rotational speed marked on the wheel: a ceiling however small it has worn.
+        marked_rim_speed: Rim speed marked on the wheel.
+
+    Returns:
+        WornSpeed: `.speed`, `.new_speed`, `.capped`, `.rim_speed_if_kept`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a worn diameter not below the new one.
+
+    Source: kinematics; the cap is 29 CFR 1910.215(d)(1).
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.worn_speed(diameter="200 mm", worn_diameter="155 mm", rim_speed="30 m/s", marked_speed="3340 rpm")
+        <WornSpeed 2864.79 rpm new, 3340 rpm worn, held down by the marking>
     """
 
 def write_demo(folder: str | PathLike[str]) -> tuple[list[Path], str]:

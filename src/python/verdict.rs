@@ -234,7 +234,7 @@ impl Finding {
         self.0.share
     }
 
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `g mm`, `days`, or empty.
     #[getter]
     fn unit(&self) -> &'static str {
         self.0.unit

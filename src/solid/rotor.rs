@@ -191,9 +191,11 @@ pub(crate) fn from_two(base: f64, [first, second]: [Pair; 2]) -> Option<Vec<Pair
     let known = (c1 - c2) / (2.0 * base * length);
     let lean = across[0] * sum[0] + across[1] * sum[1];
     let root = (base * lean / 2.0).powi(2) - known * known + f64::midpoint(c1, c2);
-    if root < 0.0 {
+    // Where the two answers meet, rounding alone may bring it below zero.
+    if root < -1e-12 * base * base {
         return Some(Vec::new());
     }
+    let root = root.max(0.0);
     let answer = |sign: f64| {
         let free = -base * lean / 2.0 + sign * root.sqrt();
         [0, 1].map(|at| known * along[at] + free * across[at])

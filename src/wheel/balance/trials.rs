@@ -14,6 +14,9 @@ pub const WEAK: f64 = 0.25;
 /// Readings whose two ways to the answer differ by more than this share are doubtful. Common practice, no source.
 pub const DOUBTFUL: f64 = 0.05;
 
+/// A reading so many times the baseline was mistyped, or the trial weight was dangerous.
+const MOST: f64 = 1e6;
+
 fn trial_weight(trial: Unbalance) -> Result<(), Error> {
     positive("trial", trial.get::<gram_millimeter>(), "g mm", "200 g mm")
 }
@@ -286,7 +289,12 @@ pub fn trial_runs(baseline: f64, runs: &[TrialRun], trial: Unbalance) -> Result<
     if runs.iter().all(|run| run.reading == 0.0) {
         return Err(contradict(0.0, "zero in every run".into()));
     }
-    let pairs: Vec<_> = runs.iter().map(|run| [run.reading, run.angle.get::<radian>()]).collect();
+    // Readings over the baseline, so that no unit of a meter is too large or too small to square.
+    let pairs: Vec<_> =
+        runs.iter().map(|run| [run.reading / baseline, run.angle.get::<radian>()]).collect();
+    if let Some([share, _]) = pairs.iter().find(|[share, _]| *share > MOST) {
+        return Err(contradict(*share, format!("above {MOST} times the baseline")));
+    }
     let weight = trial.get::<kilogram_meter>();
     let found = |response: [f64; 2], base: f64| {
         let angle = turned(response[1].atan2(response[0]));
@@ -328,36 +336,36 @@ pub fn trial_runs(baseline: f64, runs: &[TrialRun], trial: Unbalance) -> Result<
         }
         .into()),
         [first, second] => {
-            let responses = from_two(baseline, [first, second]).ok_or_else(too_near)?;
-            let moves = |response: &[f64; 2]| size(*response) > 1e-9 * baseline;
+            let responses = from_two(1.0, [first, second]).ok_or_else(too_near)?;
+            let moves = |response: &[f64; 2]| size(*response) > 1e-9;
             let candidates: Vec<_> =
-                responses.into_iter().filter(moves).map(|response| found(response, baseline)).collect();
+                responses.into_iter().filter(moves).map(|response| found(response, 1.0)).collect();
             if candidates.is_empty() {
                 return Err(contradict(2.0, "runs that no unbalance gives".into()));
             }
             Ok(answer(candidates))
         }
         _ => {
-            let (square, vector) = from_readings(baseline, &pairs).ok_or_else(too_near)?;
+            let (square, vector) = from_readings(1.0, &pairs).ok_or_else(too_near)?;
             let by_vector = size(vector);
-            if square <= 0.0 || by_vector <= 1e-9 * baseline {
-                let said = "the mean square of the trial readings over that of the baseline";
-                let mean = pairs.iter().map(|[a, _]| a * a).sum::<f64>() / pairs.len() as f64;
-                let given = mean / (baseline * baseline);
-                let range = if square <= 0.0 { format!("{said}, no more than 1") } else { "readings all alike, at any angle".into() };
-                return Err(contradict(given, range));
+            if square <= 0.0 {
+                let said = "not above 0 as the square of what the trial weight adds, over that of the baseline";
+                return Err(contradict(square, said.into()));
+            }
+            if by_vector <= 1e-9 {
+                return Err(contradict(runs.len() as f64, "runs with readings all alike".into()));
             }
             // The mean gives the size, the differences the direction.
             let by_mean = square.sqrt();
             let response = [0, 1].map(|at| vector[at] / by_vector * by_mean);
             let quality = by_vector / by_mean - 1.0;
-            let (base, best, scatter) = fitted(baseline, &pairs, response);
+            let (base, best, scatter) = fitted(1.0, &pairs, response);
             Ok(TrialRuns {
                 fitted: (size(best) > 0.0 && base > 0.0).then(|| found(best, base)),
-                scatter: Some(scatter),
+                scatter: Some(scatter * baseline),
                 quality: Some(quality),
                 doubtful: quality.abs() > DOUBTFUL,
-                ..answer(vec![found(response, baseline)])
+                ..answer(vec![found(response, 1.0)])
             })
         }
     }
