@@ -141,7 +141,10 @@ def test_a_stub_is_what_flange_and_clearance_leave() -> None:
     )
     assert found.stub_diameter.m_as("mm") == pytest.approx(84)
     assert found.left is not None and found.left.m_as("mm") == pytest.approx(33)
-    ring = lambda a, b: quad(lambda r: 2 * math.pi * r, a / 2, b / 2)[0]  # noqa: E731
+
+    def ring(inside: float, outside: float) -> float:
+        return float(quad(lambda r: 2 * math.pi * r, inside / 2, outside / 2)[0])
+
     assert found.lost_share == pytest.approx(ring(84, 104) / ring(84, 200))
     assert found.left_share == pytest.approx(ring(84, 150) / ring(84, 200))
 
