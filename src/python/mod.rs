@@ -22,6 +22,7 @@ mod strength;
 mod stub;
 mod thread;
 mod trials;
+mod unbalance;
 mod verdict;
 mod warmth;
 mod wheel;
@@ -38,9 +39,8 @@ mod _core {
     use super::arrow::ArrowTable;
     #[pymodule_export]
     use super::balance::{
-        Balance, HeavySpot, SharedBalance, SuperabrasiveLimits, Truing, UnbalanceSum,
-        UnbalanceVector, balance, balance_grades, shared_balance, superabrasive_limits, truing,
-        unbalance,
+        Balance, SharedBalance, SuperabrasiveLimits, balance, balance_grades, shared_balance,
+        superabrasive_limits,
     };
     #[pymodule_export]
     use super::braze::{BrazedKey, PublishedGap, brazed_key, published_gaps};
@@ -97,6 +97,8 @@ mod _core {
         BalanceWeights, Influence, TrialRuns, influence_coefficient, three_weights, trial_runs,
         two_weights,
     };
+    #[pymodule_export]
+    use super::unbalance::{HeavySpot, Truing, UnbalanceSum, UnbalanceVector, truing, unbalance};
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
     #[pymodule_export]

@@ -2,9 +2,9 @@
 
 use pyo3::prelude::*;
 
-use super::balance::UnbalanceVector;
 use super::quantity::{Out, Plain, Q};
 use super::rings::found;
+use super::unbalance::UnbalanceVector;
 use super::wheel::Working;
 use crate::draw::{svg, trials_picture, weights_picture};
 use crate::error::{Error, ErrorKind};
