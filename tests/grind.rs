@@ -493,7 +493,7 @@ fn a_working_ends_with_the_result_bit_for_bit() {
     cut.kind = GrindKind::External;
     let cut = cut.with_work_diameter(mm(50.0)).with_grains(grains).with_chip_width_ratio(10.0);
     let found = solved(cut.with_specific_energy(energy));
-    assert_eq!(last(found.working()), found.power.expect("energy").get::<watt>());
+    assert_eq!(last(found.working()), found.torque.expect("energy").get::<newton_meter>());
     assert_eq!(found.working().steps.len(), 8);
 
     let dress = Dress::new(rpm(2900.0), DressFeed::Lead(mm(0.12))).with_tip_radius(mm(0.25));

@@ -1039,7 +1039,7 @@ class Ground:
         """
     def working(self, /) -> Working:
         """
-        The steps, recomputed; the last one's result is `power` in W, or `contact_length` in mm without a specific energy.
+        The steps, recomputed; the last one's result is `torque` in N m, or `contact_length` in mm without a specific energy.
         """
 
 @final

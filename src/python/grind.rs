@@ -61,7 +61,7 @@ found! {
         above_marked: bool = |of| of.above_marked;
     }
 
-    /// The steps, recomputed; the last one's result is `power` in W, or `contact_length` in mm without a specific energy.
+    /// The steps, recomputed; the last one's result is `torque` in N m, or `contact_length` in mm without a specific energy.
     fn working(&self) -> Working {
         Working(self.0.working())
     }

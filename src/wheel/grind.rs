@@ -348,7 +348,7 @@ impl Grind {
 }
 
 impl GrindFound {
-    /// The steps, recomputed; the last one's result is `power` in W, or `contact_length` in mm
+    /// The steps, recomputed; the last one's result is `torque` in N m, or `contact_length` in mm
     /// where no specific energy was given.
     pub fn working(&self) -> Working {
         let Ok(again) = self.cut.solve() else { return Working::default() };
@@ -431,10 +431,10 @@ impl GrindFound {
         {
             let u = figure(energy.get::<joule_per_cubic_millimeter>(), 4);
             let watts = power.get::<watt>();
-            let numbers = format!("{} W / (2 π · {turns} / 60)", figure(watts, 3));
-            steps.push(step("T", "P / ω", numbers, torque.get::<newton_meter>(), "N m", GRINDING));
             let numbers = format!("{u} J/mm³ · {} mm³/s", figure(rate, 4));
             steps.push(step("P", "u Q", numbers, watts, "W", GRINDING));
+            let numbers = format!("{} W / (2 π · {turns} / 60)", figure(watts, 3));
+            steps.push(step("T", "P / ω", numbers, torque.get::<newton_meter>(), "N m", GRINDING));
         }
         Working { steps }
     }
