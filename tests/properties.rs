@@ -75,7 +75,7 @@ fn at(place: &str, name: &str) -> usize {
         .unwrap_or_else(|| panic!("no field {place}.{name}"))
 }
 
-/// Whether a row is impossible: a hole as large as its wheel, or a flange larger.
+/// Whether a row is impossible: a hole as large as its wheel, a flange larger, or a rotor lighter.
 fn contradicts_itself(row: &Row) -> bool {
     let wheel = row[at("wheel", "diameter")];
     let holes = ["hole", "smallest_hole", "largest_hole"].map(|name| row[at("wheel", name)]);
@@ -83,6 +83,7 @@ fn contradicts_itself(row: &Row) -> bool {
     holes.iter().any(|hole| *hole >= wheel)
         || flanges.iter().any(|flange| *flange > wheel)
         || thread_contradicts_itself(row)
+        || row[at("wheel", "mass")] > row[at("hub", "rotor_mass")]
 }
 
 /// Whether pitch, bore, slot or face have no room on the nut's thread.
@@ -213,6 +214,11 @@ const SOUND: &[(&str, &str)] = &[
     ("nut face diameter", "45 mm"),
     ("nut face hole", "31 mm"),
     ("nut proof stress", "300 MPa"),
+    ("wheel mass", "1.4 kg"),
+    ("hub rotor mass", "3 kg"),
+    ("hub balance grade", "G2.5"),
+    ("hub residual unbalance", "10 g mm"),
+    ("hub bare unbalance", "6 g mm"),
 ];
 
 /// What the other sound mountings have instead.
@@ -400,6 +406,17 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
         }
         "torque" => of("torque").iter().flat_map(|t| [*t, *t * 10.0, *t * 30.0]).collect(),
         "plain number" => vec![0.1e9, 0.12e9, 0.3e9],
+        // On the verge by the grade: m G / ω, in millionths of a g mm of µg, nm/s and 1e-6 rev/min.
+        "unbalance" => {
+            let hub = |name| row[at("hub", name)];
+            let w = turns / 1e6 / 60.0 * std::f64::consts::TAU;
+            let allowed = hub("rotor_mass") * hub("balance_grade") / w / 1e6;
+            let clearance = row[at("wheel", "largest_hole")] - row[at("hub", "smallest_spigot")];
+            let off = (clearance + hub("spigot_run_out")) / 2.0 * row[at("wheel", "mass")] / 1e6;
+            vec![allowed, allowed - off]
+        }
+        "balance grade" => vec![0.4e6, 1e6, 2.5e6, 6.3e6],
+        "mass" => of("mass"),
         _ => return anything(field, choice),
     };
     limits.retain(|limit| !limit.is_nan());
@@ -428,6 +445,9 @@ fn anything(field: &Field, choice: u32) -> f64 {
         "thermal expansion" => (share * 25e6).round(),
         "pressure or stress" => (1e9 * 10_f64.powf(share * 2.0)).round(),
         "torque" => (1e6 * 10_f64.powf(share * 3.0)).round(),
+        "mass" => (1e8 * 10_f64.powf(share * 3.0)).round(),
+        "unbalance" => (1e6 * 10_f64.powf(share * 3.0)).round(),
+        "balance grade" => (1e5 * 10_f64.powf(share * 3.0)).round(),
         "density" => (1e6 + share * 8e6).round(),
         "plain number" => (1e7 * 10_f64.powf(share * 3.0)).round(),
         other => panic!("a kind of field that this test does not know: {other}"),
@@ -1007,6 +1027,10 @@ mod sheets {
             "pressure or stress" => "kPa",
             "density" => "g/cm3",
             "torque" => "N m",
+            // Facts are micrograms.
+            "mass" => "g",
+            "unbalance" => "g mm",
+            "balance grade" => "mm/s",
             _ => return None,
         })
     }
@@ -1026,7 +1050,7 @@ mod sheets {
             ("length", _) if style == Style::Inches => decimal((fact / GRID) as i128 * 125),
             (
                 "length" | "rotational speed" | "speed" | "thermal expansion" | "torque"
-                | "pressure or stress" | "density",
+                | "pressure or stress" | "density" | "mass" | "unbalance" | "balance grade",
                 _,
             ) => decimal(fact as i128),
             ("angle" | "temperature difference", _) => {

@@ -98,6 +98,11 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("hub", "thread_bore") => from(0.0, 14e6),
         ("hub", "thread_slot_width" | "thread_slot_depth") => from(0.0, 3e6),
         (_, "thread_proof_stress" | "proof_stress") => from(150e9, 600e9),
+        // 1 to 3 kg of 4 to 8 in micrograms, G1 to G6.3, and up to 60 g mm.
+        ("wheel", "mass") => from(1e9, 3e9),
+        ("hub", "rotor_mass") => from(4e9, 8e9),
+        ("hub", "balance_grade") => from(1e6, 6.3e6),
+        ("hub", "residual_unbalance" | "bare_unbalance") => from(0.0, 60e6),
         ("hub", "thread_from") => from(2e6, 30e6),
         ("hub", "thread_to") => from(40e6, 90e6),
         ("hub", _) => from(0.0, 5e6),

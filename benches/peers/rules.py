@@ -455,6 +455,14 @@ def nut_overloaded(r: Rack) -> Cells:
     )
 
 
+def unbalance(r: Rack) -> Cells:
+    """Is the residual unbalance above the grade asked for? In this rack every heading asks for it."""
+    turning = r["spindle.greatest_speed"] / 1e6 * (np.pi / 30)
+    allowed = np.floor(r["hub.rotor_mass"] * r["hub.balance_grade"] / turning / 1e6)
+    residual = r["hub.residual_unbalance"]
+    return choose((np.isnan(allowed) | np.isnan(residual), UNKNOWN), (residual > allowed, CAUTION))
+
+
 def guard_open(r: Rack) -> Cells:
     """Is the guard open further than this machine allows, or does the opening start too high?"""
     kind, exposure, start = r["machine.kind"], r["machine.guard_exposure"], r["machine.guard_start"]

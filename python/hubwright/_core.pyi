@@ -4,47 +4,15 @@ Compiled part of hubwright.
 
 from _typeshed import SupportsGetItem
 from datetime import date
-from hubwright._typing import MeasuredLike, Names, PlainLike, QuantitiesLike, QuantityLike, Scalar, SpanLike, TaperLike, ThreadLike, WantedLike
-from hubwright.words import Abrasive, Along, BlotterNeed, Bond, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, FlankBow, GapOutcome, GuardBand, KeyFit, KeyStandard, LargeEnd, MachineKind, Material, Metal, MoveTool, NamingOutcome, Outcome, Rotation, Ruling, Shape, SizeOutcome, Spread, ThreadHand, Toward
+from hubwright._typing import Names, PlainLike, QuantityLike, Scalar, SpanLike, ThreadLike
+from hubwright.words import Abrasive, BlotterNeed, Bond, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, GapOutcome, GrindKind, KeyFit, KeyStandard, MachineKind, Material, Metal, MoveTool, Outcome, Rotation, Shape, SizeOutcome, ThreadHand
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "AngleGrade", "ArrowColumn", "ArrowTable", "At20", "BlockStack", "Blotter", "BlotterLimits", "Boring", "BrazedKey", "Budget", "Centring", "Chances", "Checked", "ConeFit", "Counts", "Decision", "Division", "DrillStep", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Hole", "HoleCircle", "HoleLimits", "Hub", "Influence", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "MeasuredCone", "Mounting", "Nut", "OverRollers", "PinSpanner", "Point", "PressFit", "Pressed", "Problem", "Published", "PublishedGap", "RankedFit", "Ring", "RingFound", "RoundNut", "Row", "Rows", "Rule", "RunOut", "SineBar", "SlideCorrection", "SlideSetting", "Source", "SpeedForRim", "Spindle", "StandOff", "Step", "Strength", "Tailstock", "TapDrill", "Taper", "TaperCandidate", "TaperNaming", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "ToolHeight", "TwoBalls", "TwoDiameters", "Unknown", "Verdict", "Wheel", "WheelRings", "Working", "at_20_c", "block_stack", "blotter_limits", "boring", "brazed_key", "budget", "centre_slot", "chances", "check", "check_file", "check_report_name", "check_rows", "chord_height", "cone_fit", "correct_slide", "decide", "deviation_by_formula", "disk_distance", "disk_taper", "dividing", "elastic_limit", "field_list", "finest_grade", "fit", "fits_for", "flange_limits", "friction_ranges", "grade_by_formula", "hand_force", "hole_circle", "hole_limits", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "name_taper", "nut", "over_rollers", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "report_schema", "rim_speed", "rim_speed_column", "rings", "round_nuts", "rules", "run_out", "sine_bar", "slide_setting", "sources", "spanner_torque", "speed_for_rim", "stand_off", "standard_tapers", "strength", "tailstock", "taper", "taper_grade", "thread", "tolerance_factor", "tool_height", "two_balls", "two_diameters", "word_lists", "write_demo", "write_template"]
+__all__ = ["__version__", "ArrowColumn", "ArrowTable", "At20", "Balance", "BalanceWeights", "Blotter", "BlotterLimits", "BrazedKey", "Centring", "Checked", "Counts", "Division", "Dressing", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Ground", "HeavySpot", "Hole", "HoleCircle", "HoleLimits", "Hub", "Influence", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Mounting", "Nut", "PinSpanner", "Point", "PressFit", "Pressed", "Problem", "Published", "PublishedGap", "RankedFit", "Ring", "RingFound", "RoundNut", "Row", "Rows", "Rule", "SharedBalance", "Source", "SpeedForRim", "Spindle", "Step", "Strength", "Stub", "SuperabrasiveLimits", "TapDrill", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "TrialRuns", "Truing", "UnbalanceSum", "UnbalanceVector", "Unknown", "Verdict", "Wear", "Wheel", "WheelRings", "Working", "WornSpeed", "at_20_c", "balance", "balance_grades", "blotter_limits", "brazed_key", "centre_slot", "check", "check_file", "check_report_name", "check_rows", "chord_height", "creep_stroke", "deviation_by_formula", "dividing", "dress", "elastic_limit", "field_list", "fit", "fits_for", "fitted_roughness", "flange_limits", "friction_ranges", "grade_by_formula", "grind", "grinding_ranges", "grinding_ratio", "hand_force", "hole_circle", "hole_limits", "influence_coefficient", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "nut", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "report_schema", "rim_speed", "rim_speed_column", "ring_volume", "rings", "round_nuts", "rules", "shared_balance", "sources", "spanner_torque", "specific_energy", "speed_for_rim", "strength", "stub", "superabrasive_limits", "thread", "three_weights", "through_feed", "through_feed_angle", "tolerance_factor", "trial_runs", "truing", "two_weights", "unbalance", "wear", "word_lists", "worn_speed", "write_demo", "write_template"]
 
 __version__: Final[str]
-
-@final
-class AngleGrade:
-    """
-    A tolerance grade of a cone's angle at one length, from memory: it may caution, never refuse.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def cone_angle(self, /) -> Scalar:
-        """
-        Tolerance of the included angle, in degrees.
-        """
-    @property
-    def grade(self, /) -> int:
-        """
-        AT1 to AT12, as a number.
-        """
-    @property
-    def length(self, /) -> Scalar:
-        """
-        Length of the cone, in mm.
-        """
-    @property
-    def on_diameter(self, /) -> Scalar:
-        """
-        The same as a difference of diameter over the length, in mm.
-        """
-    @property
-    def source(self, /) -> Source:
-        """
-        Where it comes from.
-        """
 
 @final
 class ArrowColumn:
@@ -117,30 +85,104 @@ class At20:
         """
 
 @final
-class BlockStack:
+class Balance:
     """
-    What `block_stack` found.
+    What `balance` found.
     """
     def __repr__(self, /) -> str: ...
     @property
-    def blocks(self, /) -> list[Scalar]:
+    def eccentricity(self, /) -> Scalar | None:
         """
-        The blocks in mm, largest first.
-        """
-    @property
-    def height(self, /) -> Scalar:
-        """
-        The height wanted, in mm.
+        Distance of the centre of mass from the axis, in mm; None without an unbalance.
         """
     @property
-    def off_um(self, /) -> float:
+    def force(self, /) -> Scalar | None:
         """
-        That less the height wanted, in µm.
+        Force that turns with the unbalance, in N.
         """
     @property
-    def sum(self, /) -> Scalar:
+    def mass_at_radius(self, /) -> Scalar | None:
         """
-        What they come to, in mm.
+        Mass at the radius of the weights that would balance it, in kg.
+        """
+    @property
+    def permissible(self, /) -> Scalar | None:
+        """
+        Unbalance that the grade allows, in g mm; None without a grade.
+        """
+    @property
+    def permissible_eccentricity(self, /) -> Scalar | None:
+        """
+        Distance of the centre of mass from the axis that the grade allows, in mm.
+        """
+    @property
+    def permissible_mass(self, /) -> Scalar | None:
+        """
+        The same as a mass at the radius of the weights, in kg; None without a radius.
+        """
+    @property
+    def reached(self, /) -> Scalar | None:
+        """
+        Grade that the unbalance comes to at this speed: the number behind the G, in mm/s.
+        """
+    @property
+    def within(self, /) -> bool | None:
+        """
+        Whether it keeps to the grade; None without a grade or without an unbalance.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `permissible` in g mm, or `reached` in mm/s without a grade.
+        """
+
+@final
+class BalanceWeights:
+    """
+    What `two_weights` or `three_weights` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def least_weight(self, /) -> Scalar | None:
+        """
+        The least mass of each weight that would reach, in kg; None where it does, and where one weight alone moves.
+        """
+    @property
+    def positions(self, /) -> list[Scalar]:
+        """
+        Where the weights that move go, in degrees from the mark, smallest first; the nearest to it where it is out of reach.
+        """
+    @property
+    def reach(self, /) -> Scalar:
+        """
+        The most that those that move can balance, in g mm.
+        """
+    @property
+    def reached(self, /) -> bool:
+        """
+        Whether they balance it.
+        """
+    @property
+    def residual(self, /) -> Scalar:
+        """
+        What is left over once they are there, in g mm.
+        """
+    @property
+    def says(self, /) -> str:
+        """
+        In words: where they go, or what could be reached and what is left.
+        """
+    def svg(self, /) -> str:
+        """
+        A polar picture as SVG text: the mark at the top, angles clockwise.
+        """
+    @property
+    def to_balance(self, /) -> UnbalanceVector:
+        """
+        What they have to balance: the unbalance and the stuck weight.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `residual` in g mm.
         """
 
 @final
@@ -217,28 +259,6 @@ class BlotterLimits:
         """
 
 @final
-class Boring:
-    """
-    What `boring` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def large_diameter(self, /) -> Scalar:
-        """
-        Diameter of the bore's large end, in mm.
-        """
-    @property
-    def steps(self, /) -> list[DrillStep]:
-        """
-        Larger drills for the wide part of the bore, smallest first; they only save boring.
-        """
-    @property
-    def through(self, /) -> DrillStep:
-        """
-        The largest drill that may go through.
-        """
-
-@final
 class BrazedKey:
     """
     What `brazed_key` found.
@@ -305,42 +325,6 @@ class BrazedKey:
         """
 
 @final
-class Budget:
-    """
-    What `budget` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def coverage(self, /) -> float:
-        """
-        Coverage factor for 95 %: 2 for infinitely many degrees of freedom.
-        """
-    @property
-    def dof(self, /) -> float:
-        """
-        Effective degrees of freedom.
-        """
-    @property
-    def expanded(self, /) -> Scalar:
-        """
-        Coverage factor times standard uncertainty, in mm.
-        """
-    @property
-    def influences(self, /) -> list[Influence]:
-        """
-        The errors that went in.
-        """
-    @property
-    def standard(self, /) -> Scalar:
-        """
-        Combined standard uncertainty, in mm.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is `expanded` in µm.
-        """
-
-@final
 class Centring:
     """
     What `centre_slot` found.
@@ -389,28 +373,6 @@ class Centring:
     def working(self, /) -> Working:
         """
         The steps, recomputed; the last one's result is `lean` in degrees.
-        """
-
-@final
-class Chances:
-    """
-    How often a guard band lets bad parts pass and holds good ones back: shares of all parts.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def accepted(self, /) -> float:
-        """
-        Parts that are accepted.
-        """
-    @property
-    def false_accept(self, /) -> float:
-        """
-        Bad parts that are accepted.
-        """
-    @property
-    def false_reject(self, /) -> float:
-        """
-        Good parts that are not accepted.
         """
 
 @final
@@ -481,67 +443,6 @@ class Checked:
         """
 
 @final
-class ConeFit:
-    """
-    What `cone_fit` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def bow(self, /) -> FlankBow:
-        """
-        Whether a bend was seen.
-        """
-    @property
-    def bow_on_diameter(self, /) -> Scalar:
-        """
-        How much larger than the chord the middle is on diameter, in mm.
-        """
-    @property
-    def cone(self, /) -> MeasuredCone:
-        """
-        The cone; its plane is the mean position.
-        """
-    @property
-    def form(self, /) -> Scalar:
-        """
-        From the lowest residual to the highest on diameter, in mm.
-        """
-    @property
-    def least_bow(self, /) -> Scalar | None:
-        """
-        The smallest bend on diameter that would have been seen, in mm; None where none would.
-        """
-    @property
-    def residuals_um(self, /) -> list[float]:
-        """
-        Measured less fitted diameter in µm, in the order of the readings.
-        """
-    @property
-    def scatter(self, /) -> Scalar:
-        """
-        Standard deviation of the readings about the cone, in mm.
-        """
-    @property
-    def straightness(self, /) -> Scalar:
-        """
-        The same on one side and square to the flank, in mm.
-        """
-    @property
-    def straightness_says(self, /) -> str:
-        """
-        What was seen of the flank's straightness, in words.
-        """
-    @property
-    def u_reading(self, /) -> Scalar:
-        """
-        What the uncertainties were reckoned with: the scatter, or more where more was stated; in mm.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is the half angle in degrees.
-        """
-
-@final
 class Counts:
     """
     How many mountings came out which way; they add up to the rows.
@@ -576,62 +477,6 @@ class Counts:
         """
 
 @final
-class Decision:
-    """
-    What `decide` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def accept_high(self, /) -> Scalar | None:
-        """
-        Upper end of what is accepted.
-        """
-    @property
-    def accept_low(self, /) -> Scalar | None:
-        """
-        Lower end of what is accepted; None without a lower limit, or where nothing is.
-        """
-    @property
-    def chance_within(self, /) -> float:
-        """
-        How likely the value itself lies within its limits.
-        """
-    @property
-    def factor(self, /) -> float:
-        """
-        Width of the guard band in standard uncertainties.
-        """
-    @property
-    def guard_band(self, /) -> GuardBand:
-        """
-        The guard band chosen.
-        """
-    @property
-    def reject_high(self, /) -> Scalar | None:
-        """
-        Above this a value is certainly outside.
-        """
-    @property
-    def reject_low(self, /) -> Scalar | None:
-        """
-        Below this a value is certainly outside; None without a lower limit.
-        """
-    @property
-    def ruling(self, /) -> Ruling:
-        """
-        What can be said: `within`, `outside` or `can't tell`.
-        """
-    @property
-    def source(self, /) -> Source:
-        """
-        Where the two guard bands come from: from memory.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is `chance_within`.
-        """
-
-@final
 class Division:
     """
     One way to set a dividing head.
@@ -654,30 +499,54 @@ class Division:
         """
 
 @final
-class DrillStep:
+class Dressing:
     """
-    One drill, and how far it may go.
+    What `dress` found.
     """
     def __repr__(self, /) -> str: ...
     @property
-    def depth(self, /) -> Scalar:
+    def dresser_width(self, /) -> Scalar | None:
         """
-        How deep its full diameter may go from the large end, in mm.
-        """
-    @property
-    def drill(self, /) -> Scalar:
-        """
-        Diameter of the drill, in mm.
+        Width of the dresser, in mm; None while it is not given and can't be had from tip and depth.
         """
     @property
-    def stock_at_large_end(self, /) -> Scalar:
+    def exact_thread_height(self, /) -> Scalar | None:
         """
-        Stock left on one side at the large end, in mm.
+        The same of the round tip, in mm.
         """
     @property
-    def stock_left(self, /) -> Scalar:
+    def lead(self, /) -> Scalar:
         """
-        Stock left on one side at that depth, in mm.
+        Travel in a turn of the wheel, in mm.
+        """
+    @property
+    def overlap(self, /) -> float | None:
+        """
+        How many times each point is passed; None without a width.
+        """
+    @property
+    def skips(self, /) -> bool:
+        """
+        Whether the overlap is below 1, so that part of the face is never touched.
+        """
+    @property
+    def thread_height(self, /) -> Scalar | None:
+        """
+        Height of the thread left on the wheel as a parabola, in mm; None without a tip.
+        """
+    @property
+    def thread_mean(self, /) -> Scalar | None:
+        """
+        Mean deviation of the parabola, in mm; of the wheel, not of the work.
+        """
+    @property
+    def traverse(self, /) -> Scalar:
+        """
+        Speed of the dresser along the face.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `overlap`, or `traverse` in mm/s without a width.
         """
 
 @final
@@ -840,7 +709,7 @@ class Finding:
     @property
     def unit(self, /) -> str:
         """
-        Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty.
+        Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `g mm`, `days`, or empty.
         """
 
 @final
@@ -1068,6 +937,223 @@ class Fragment:
         """
 
 @final
+class Ground:
+    """
+    What `grind` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def above_marked(self, /) -> bool:
+        """
+        Whether the wheel turns faster than it is marked for.
+        """
+    @property
+    def aggressiveness(self, /) -> float:
+        """
+        Work speed over rim speed, times the root of depth over equivalent diameter.
+        """
+    @property
+    def chip_thickness(self, /) -> Scalar | None:
+        """
+        Greatest thickness of a chip, in mm; None without cutting points and chip width ratio.
+        """
+    @property
+    def chip_volume(self, /) -> Scalar | None:
+        """
+        Mean volume of a chip, in mm³.
+        """
+    @property
+    def chips_per_second(self, /) -> float | None:
+        """
+        Chips in a second; None without the density of cutting points.
+        """
+    @property
+    def contact_length(self, /) -> Scalar:
+        """
+        Length of contact by geometry, in mm; the real one is 1.5 to 2 times as long or more.
+        """
+    @property
+    def equivalent_chip_thickness(self, /) -> Scalar:
+        """
+        Equivalent chip thickness, in mm.
+        """
+    @property
+    def equivalent_diameter(self, /) -> Scalar:
+        """
+        Diameter of the wheel that would touch flat work over the same length, in mm.
+        """
+    @property
+    def force(self, /) -> Scalar | None:
+        """
+        Force along the rim, in N.
+        """
+    @property
+    def kind(self, /) -> GrindKind:
+        """
+        How wheel and work meet.
+        """
+    @property
+    def power(self, /) -> Scalar | None:
+        """
+        Power that grinding takes, in W; None without a specific energy.
+        """
+    @property
+    def power_share(self, /) -> float | None:
+        """
+        Power over what reaches the wheel; None without both.
+        """
+    @property
+    def removal_rate(self, /) -> Scalar:
+        """
+        Volume ground away in a time, in mm³/s.
+        """
+    @property
+    def rim_speed(self, /) -> Scalar:
+        """
+        Speed of the wheel's rim.
+        """
+    @property
+    def speed_ratio(self, /) -> float:
+        """
+        Rim speed over work speed.
+        """
+    @property
+    def spindle_carries(self, /) -> bool | None:
+        """
+        Whether the spindle has the power and the torque; None while neither can be compared.
+        """
+    @property
+    def torque(self, /) -> Scalar | None:
+        """
+        Torque on the spindle, in N m.
+        """
+    @property
+    def torque_share(self, /) -> float | None:
+        """
+        Torque over what the spindle has; None without both.
+        """
+    @property
+    def width_removal_rate(self, /) -> Scalar:
+        """
+        The same of each millimetre of width, in mm²/s, which is mm³/(mm s).
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `torque` in N m, or `contact_length` in mm without a specific energy.
+        """
+
+@final
+class HeavySpot:
+    """
+    One cause of unbalance. Make it with one of its methods; each takes an angle from a mark, where it is known.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.HeavySpot.clearance(mass="1.35 kg", clearance="0.03 mm")
+        <HeavySpot clearance: 20.25 g mm, anywhere>
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Scalar | None:
+        """
+        Where it makes the rotor heavy, opposite of a slot or hole; None where it may be anywhere.
+        """
+    @staticmethod
+    def clearance(*, mass: QuantityLike, clearance: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A wheel that hangs to one side of its clearance.
+
+        Args:
+            mass: Mass of the wheel.
+            clearance: Clearance between hole and spigot, on diameter.
+            angle: Where it hangs to.
+        """
+    @staticmethod
+    def hole(*, diameter: QuantityLike, depth: QuantityLike, radius: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A round hole along the axis, such as one for a pin spanner.
+
+        Args:
+            diameter: Diameter of the hole.
+            depth: Its depth.
+            radius: Radius of the circle that it lies on.
+            density: Density of the hub.
+            angle: Where the hole is.
+        """
+    @staticmethod
+    def hub_slot(*, bore: QuantityLike, width: QuantityLike, depth: QuantityLike, length: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A key slot in the hub's bore, as it stands empty.
+
+        Args:
+            bore: Diameter of the bore.
+            width: Width of the slot.
+            depth: Its depth at the middle.
+            length: Its length.
+            density: Density of the hub.
+            angle: Where the slot is.
+        """
+    @staticmethod
+    def key(*, bore: QuantityLike, depth: QuantityLike, width: QuantityLike, height: QuantityLike, length: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A key on the bottom of its slot in the bore.
+
+        Args:
+            bore: Diameter of the bore.
+            depth: Depth of the slot at the middle.
+            width: Width of the key.
+            height: Height of the key.
+            length: Length of the key.
+            density: Density of the key.
+            angle: Where the key is.
+        """
+    @staticmethod
+    def lump(*, mass: QuantityLike, radius: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A lump, such as filler left from brazing.
+
+        Args:
+            mass: Its mass.
+            radius: Its distance from the axis.
+            angle: Where it is.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is.
+        """
+    @staticmethod
+    def run_out(*, mass: QuantityLike, run_out: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A mass on a seat that runs out.
+
+        Args:
+            mass: Mass on that seat.
+            run_out: Run-out, total reading.
+            angle: Where the reading is greatest.
+        """
+    @staticmethod
+    def shaft_slot(*, diameter: QuantityLike, width: QuantityLike, depth: QuantityLike, length: QuantityLike, density: QuantityLike, angle: QuantityLike | None = None) -> HeavySpot:
+        """
+        A key slot in a shaft or taper, as it stands empty.
+
+        Args:
+            diameter: Diameter of the shaft.
+            width: Width of the slot.
+            depth: Its depth at the middle.
+            length: Its length.
+            density: Density of the shaft.
+            angle: Where the slot is.
+        """
+    @property
+    def unbalance(self, /) -> Scalar:
+        """
+        How much, in g mm.
+        """
+
+@final
 class Hole:
     """
     One hole of a circle.
@@ -1155,27 +1241,33 @@ class Hub:
         thread_to: From the fixed flange's land to the end of the thread.
         flange_stop: From the fixed flange's land to the shoulder that would stop the loose flange.
         stabilisers: Thickness of both stabiliser discs together.
-        stand_off: Gap between its face and the spindle's shoulder, with its taper put on by hand.
-        draw_up: How far the nut draws it up its taper.
-        least_gap: Least gap to be left between its face and the shoulder when it is drawn up.
         thread_bore: Bore inside the thread for the nut.
         thread_slot_width: Width of the key slot through that thread.
         thread_slot_depth: Depth of that slot, from the crests of the thread.
         thread_proof_stress: Proof stress of the thread for the nut.
+        rotor_mass: Mass of all that turns with it: wheel, flanges, hub, nut.
+        balance_grade: Balance quality grade asked for, such as G2.5.
+        residual_unbalance: Unbalance left after balancing, as measured.
+        bare_unbalance: Unbalance of the bare hub: key slot, key, spanner holes, filler.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, stand_off: QuantityLike | Unknown | None = None, draw_up: QuantityLike | Unknown | None = None, least_gap: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None) -> Hub: ...
+    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None, rotor_mass: QuantityLike | Unknown | None = None, balance_grade: QuantityLike | Unknown | None = None, residual_unbalance: QuantityLike | Unknown | None = None, bare_unbalance: QuantityLike | Unknown | None = None) -> Hub: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def balance_grade(self, /) -> Scalar | Unknown | None:
+        """
+        Balance quality grade asked for, such as G2.5.
+        """
+    @property
+    def bare_unbalance(self, /) -> Scalar | Unknown | None:
+        """
+        Unbalance of the bare hub: key slot, key, spanner holes, filler.
+        """
     @property
     def clearance_limit(self, /) -> Scalar | Unknown | None:
         """
         Greatest clearance asked for between hole and spigot, on diameter.
-        """
-    @property
-    def draw_up(self, /) -> Scalar | Unknown | None:
-        """
-        How far the nut draws it up its taper.
         """
     @property
     def expansion(self, /) -> Scalar | Unknown | None:
@@ -1193,14 +1285,19 @@ class Hub:
         Largest spigot found in several directions.
         """
     @property
-    def least_gap(self, /) -> Scalar | Unknown | None:
-        """
-        Least gap to be left between its face and the shoulder when it is drawn up.
-        """
-    @property
     def material(self, /) -> Material | Unknown | None:
         """
         What the spigot is made of.
+        """
+    @property
+    def residual_unbalance(self, /) -> Scalar | Unknown | None:
+        """
+        Unbalance left after balancing, as measured.
+        """
+    @property
+    def rotor_mass(self, /) -> Scalar | Unknown | None:
+        """
+        Mass of all that turns with it: wheel, flanges, hub, nut.
         """
     @property
     def run_out_limit(self, /) -> Scalar | Unknown | None:
@@ -1226,11 +1323,6 @@ class Hub:
     def stabilisers(self, /) -> Scalar | Unknown | None:
         """
         Thickness of both stabiliser discs together.
-        """
-    @property
-    def stand_off(self, /) -> Scalar | Unknown | None:
-        """
-        Gap between its face and the spindle's shoulder, with its taper put on by hand.
         """
     @property
     def thread_bore(self, /) -> Scalar | Unknown | None:
@@ -1271,49 +1363,52 @@ class Hub:
 @final
 class Influence:
     """
-    One error that adds to the uncertainty of a length.
+    What a unit of unbalance does to the reading of one machine at one speed.
 
-    Args:
-        name: What it is.
-        spread: `"normal"` (the size is a standard uncertainty), `"uniform"`, `"triangular"` or `"u-shaped"` (the
-            size is a half width).
-        size: Its size on the result, zero or above.
-        dof: Degrees of freedom where it was found by repeating; infinite unless given.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No length, another word, or no number.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.Influence("resolution", spread="uniform", size="0.5 um")
-        <Influence resolution 0.2887 µm>
+    Keep it for the next wheel there.
     """
-    def __new__(cls, /, name: str, *, spread: str, size: QuantityLike, dof: PlainLike | None = None) -> Influence: ...
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
     def __repr__(self, /) -> str: ...
     @property
-    def dof(self, /) -> float:
+    def angle(self, /) -> Scalar:
         """
-        Degrees of freedom.
+        How far the phase runs ahead of the unbalance, in degrees.
         """
-    @property
-    def name(self, /) -> str:
+    def correct(self, /, *, reading: PlainLike, phase: QuantityLike) -> UnbalanceVector:
         """
-        What it is.
-        """
-    @property
-    def size(self, /) -> Scalar:
-        """
-        Its size on the result, in mm.
-        """
-    @property
-    def spread(self, /) -> Spread:
-        """
-        How it is spread.
+        The weight that balances another reading of this machine at this speed, without a trial run.
+
+        Args:
+            reading: Reading of the meter, in the unit of the trial.
+            phase: Its phase.
+
+        Raises:
+            OutOfRangeError: A reading below zero.
         """
     @property
-    def standard(self, /) -> Scalar:
+    def correction(self, /) -> UnbalanceVector:
         """
-        Its standard uncertainty, in mm.
+        The weight that balances, once the trial weight is off again.
+        """
+    @property
+    def original(self, /) -> UnbalanceVector:
+        """
+        The unbalance that was there.
+        """
+    @property
+    def size(self, /) -> float:
+        """
+        Reading for each g mm.
+        """
+    @property
+    def weak(self, /) -> bool:
+        """
+        Whether the trial weight moved the reading by less than a quarter of it: take a heavier one.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is the amount of `correction` in g mm.
         """
 
 @final
@@ -1984,110 +2079,6 @@ class Machine:
         """
 
 @final
-class MeasuredCone:
-    """
-    A cone as measured, whichever way: its angle, a diameter, and how well both are known.
-
-    Positions are those of the readings: heights over the plate, depths below the face, or wherever they were
-    counted from.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def diameter(self, /) -> Scalar:
-        """
-        Diameter at `plane`, in mm.
-        """
-    def diameter_at(self, /, position: QuantityLike) -> Scalar:
-        """
-        Diameter at a position.
-
-        Args:
-            position: In the positions of the readings.
-
-        Returns:
-            The diameter, a length.
-
-        Raises:
-            UnitError, TextError: No length.
-        """
-    @property
-    def dof(self, /) -> float:
-        """
-        Degrees of freedom; infinite where the uncertainties were stated.
-        """
-    @property
-    def expanded_half_angle(self, /) -> Scalar:
-        """
-        Its expanded uncertainty, 95 %, in degrees.
-        """
-    @property
-    def half_angle(self, /) -> Scalar:
-        """
-        Half of the included angle, in degrees.
-        """
-    @property
-    def large_end(self, /) -> LargeEnd:
-        """
-        Where the large end lies: `high` at the greater positions, `low` at the smaller ones.
-        """
-    @property
-    def per_side(self, /) -> float:
-        """
-        Change of radius over length.
-        """
-    @property
-    def plane(self, /) -> Scalar:
-        """
-        Position where diameter and angle have errors of their own, in mm.
-        """
-    def position_of(self, /, diameter: QuantityLike) -> Scalar:
-        """
-        Position at which the cone has a diameter: where a gauge plane lies.
-
-        Args:
-            diameter: The diameter looked for.
-
-        Returns:
-            The position, a length.
-
-        Raises:
-            UnitError, TextError: No length.
-        """
-    @property
-    def slope(self, /) -> float:
-        """
-        Change of diameter over position: below zero where the large end lies low.
-        """
-    @property
-    def span(self, /) -> tuple[Scalar, Scalar]:
-        """
-        Least and greatest position that was measured, in mm.
-        """
-    @property
-    def u_diameter(self, /) -> Scalar:
-        """
-        Its standard uncertainty, in mm.
-        """
-    def u_diameter_at(self, /, position: QuantityLike) -> Scalar:
-        """
-        Standard uncertainty of the diameter at a position.
-
-        Args:
-            position: In the positions of the readings.
-
-        Returns:
-            The uncertainty, a length.
-
-        Raises:
-            UnitError, TextError: No length.
-        """
-    @property
-    def u_half_angle(self, /) -> Scalar:
-        """
-        Its standard uncertainty, in degrees.
-        """
-
-@final
 class Mounting:
     """
     One wheel on one hub on one spindle.
@@ -2248,32 +2239,6 @@ class Nut:
     def tightening_torque(self, /) -> Scalar | Unknown | None:
         """
         Torque it is tightened with.
-        """
-
-@final
-class OverRollers:
-    """
-    What `over_rollers` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def cone(self, /) -> MeasuredCone:
-        """
-        The cone; positions are heights over the plate.
-        """
-    @property
-    def diameters(self, /) -> tuple[Scalar, Scalar]:
-        """
-        Diameters at the heights of the rollers' axes, lower and upper, in mm.
-        """
-    @property
-    def sensitivities(self, /) -> list[tuple[str, float, Scalar]]:
-        """
-        Name, sensitivity (degrees per mm) and standard uncertainty of each reading.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is the half angle in degrees.
         """
 
 @final
@@ -2807,182 +2772,25 @@ class Rule:
         """
 
 @final
-class RunOut:
+class SharedBalance:
     """
-    What `run_out` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def both_ends(self, /) -> Scalar:
-        """
-        The same with the ends out to opposite sides, in degrees: the worst there is.
-        """
-    @property
-    def is_usual(self, /) -> bool:
-        """
-        Whether it is no more than the 0.01 mm that is usually taken for good enough.
-        """
-    @property
-    def one_end(self, /) -> Scalar:
-        """
-        Greatest error of the half angle with one end true, in degrees.
-        """
-    @property
-    def run_out(self, /) -> Scalar:
-        """
-        Run-out of the original, total reading, in mm.
-        """
-    @property
-    def source(self, /) -> Source:
-        """
-        Who says so: common practice, no source.
-        """
-    @property
-    def travel(self, /) -> Scalar:
-        """
-        Travel of the indicator, in mm.
-        """
-
-@final
-class SineBar:
-    """
-    What `sine_bar` found.
+    What `shared_balance` found.
     """
     def __repr__(self, /) -> str: ...
     @property
-    def angle(self, /) -> Scalar:
+    def governs(self, /) -> str:
         """
-        The angle it makes, in degrees.
-        """
-    def angle_error(self, /, stack: QuantityLike) -> Scalar:
-        """
-        The angle that a stack of another height makes less the one wanted.
-
-        Args:
-            stack: Height that was wrung.
-
-        Returns:
-            The error, an angle.
-
-        Raises:
-            UnitError, TextError: No length.
+        Name of the machine that allows least.
         """
     @property
-    def centres(self, /) -> Scalar:
+    def machines(self, /) -> list[tuple[str, Balance]]:
         """
-        Distance of the bar's rollers, in mm.
-        """
-    @property
-    def stack(self, /) -> Scalar:
-        """
-        Height of the blocks under one roller, in mm.
+        Each machine by name, with what its grade allows there.
         """
     @property
-    def stack_per_minute(self, /) -> Scalar:
+    def permissible(self, /) -> Scalar:
         """
-        What a minute of arc changes of that, in mm.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is `stack` in mm.
-        """
-
-@final
-class SlideCorrection:
-    """
-    What `correct_slide` found.
-    """
-    def __repr__(self, /) -> str: ...
-    def __str__(self, /) -> str: ...
-    @property
-    def advice(self, /) -> str:
-        """
-        What to do, in a sentence.
-        """
-    @property
-    def error(self, /) -> Scalar:
-        """
-        Half angle cut less half angle wanted, in degrees.
-        """
-    @property
-    def expanded_error(self, /) -> Scalar:
-        """
-        Its expanded uncertainty, 95 %, in degrees.
-        """
-    @property
-    def expanded_per_side(self, /) -> Scalar:
-        """
-        Its expanded uncertainty, in mm.
-        """
-    @property
-    def expanded_tap(self, /) -> Scalar | None:
-        """
-        Its expanded uncertainty, in mm.
-        """
-    @property
-    def per_side(self, /) -> Scalar:
-        """
-        The error as a rise on one side over the length, in mm; below zero where the angle is too small.
-        """
-    @property
-    def tap(self, /) -> Scalar | None:
-        """
-        How far to move it at the pivot radius, in mm; None without one.
-        """
-    @property
-    def toward(self, /) -> Toward:
-        """
-        To which side to move the slide: `smaller`, `larger`, or `stay` within the uncertainty.
-        """
-    @property
-    def u_error(self, /) -> Scalar:
-        """
-        Its standard uncertainty, in degrees.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is `error` in degrees.
-        """
-
-@final
-class SlideSetting:
-    """
-    What `slide_setting` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def along(self, /) -> Along:
-        """
-        Along what.
-        """
-    @property
-    def half_angle(self, /) -> Scalar:
-        """
-        What the slide's scale has to show, to begin with, in degrees.
-        """
-    @property
-    def rise(self, /) -> Scalar:
-        """
-        What the indicator has to show over the travel, on one side, in mm.
-        """
-    @property
-    def rise_per_minute(self, /) -> Scalar:
-        """
-        What a minute of arc changes of that, in mm.
-        """
-    @property
-    def taper(self, /) -> Taper:
-        """
-        The taper wanted.
-        """
-    @property
-    def travel(self, /) -> Scalar:
-        """
-        How far the indicator travels, in mm.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is `rise` in mm.
+        What it allows, in g mm.
         """
 
 @final
@@ -3085,52 +2893,6 @@ class Spindle:
         """
 
 @final
-class StandOff:
-    """
-    What `stand_off` found.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def bore_to_make(self, /) -> Scalar:
-        """
-        Diameter of the bore at its face that makes it, in mm.
-        """
-    @property
-    def clears(self, /) -> bool:
-        """
-        Whether the gap that is left is the least one or more, uncertainty taken off.
-        """
-    @property
-    def draw_up(self, /) -> Scalar:
-        """
-        How far the hub travels as it is drawn up, in mm.
-        """
-    @property
-    def expanded(self, /) -> Scalar:
-        """
-        Expanded uncertainty of stand-off and gap, 95 %, in mm.
-        """
-    @property
-    def gap(self, /) -> Scalar:
-        """
-        Gap that is left then, in mm.
-        """
-    @property
-    def stand_off(self, /) -> Scalar:
-        """
-        Gap between the hub's face and the shoulder by hand, in mm; below zero the faces meet first.
-        """
-    @property
-    def stand_off_to_make(self, /) -> Scalar:
-        """
-        Stand-off to make by hand, so that the least gap is left for certain, in mm.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is `gap` in mm.
-        """
-
-@final
 class Step:
     """
     One step of a working.
@@ -3223,34 +2985,76 @@ class Strength:
         """
 
 @final
-class Tailstock:
+class Stub:
     """
-    What `tailstock` found.
+    What `stub` found.
     """
     def __repr__(self, /) -> str: ...
     @property
-    def between_centres(self, /) -> Scalar:
+    def left(self, /) -> Scalar | None:
         """
-        Distance of the part's centres, in mm.
-        """
-    @property
-    def by_rule(self, /) -> Scalar:
-        """
-        What the usual rule says, in mm: a little more.
+        What is left of it now, on radius, in mm; None without a worn diameter.
         """
     @property
-    def offset(self, /) -> Scalar:
+    def left_share(self, /) -> float | None:
         """
-        How far to move the tailstock across, in mm.
+        What is left now as a share of the volume that can be used.
         """
     @property
-    def taper(self, /) -> Taper:
+    def lost(self, /) -> Scalar | None:
         """
-        The taper wanted.
+        What the larger flange takes away, on radius, in mm; None without one.
+        """
+    @property
+    def lost_share(self, /) -> float | None:
+        """
+        What it takes away as a share of the volume that can be used.
+        """
+    @property
+    def stub_diameter(self, /) -> Scalar:
+        """
+        Diameter at which the wheel is used up, in mm.
+        """
+    @property
+    def usable(self, /) -> Scalar:
+        """
+        What can be used of the new wheel, on radius, in mm.
         """
     def working(self, /) -> Working:
         """
-        The steps, recomputed; the last one's result is `offset` in mm.
+        The steps, recomputed; the last one's result is `usable` in mm.
+        """
+
+@final
+class SuperabrasiveLimits:
+    """
+    What the tables ask of a superabrasive wheel, by its diameter.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def high_speed_run_out(self, /) -> Scalar:
+        """
+        The same of a CBN wheel for high speed, in mm.
+        """
+    @property
+    def mass(self, /) -> Scalar | None:
+        """
+        Greatest mass out of balance, in kg, taken for the rim; None outside 75 to 750 mm.
+        """
+    @property
+    def mass_source(self, /) -> Source:
+        """
+        Who gives the mass.
+        """
+    @property
+    def run_out_source(self, /) -> Source:
+        """
+        Who gives the run-outs.
+        """
+    @property
+    def side_run_out(self, /) -> Scalar:
+        """
+        Greatest side run-out of a standard wheel, in mm.
         """
 
 @final
@@ -3278,201 +3082,6 @@ class TapDrill:
     def within(self, /) -> bool | None:
         """
         Whether the hole lies within the limits of the minor diameter; None without a class of nuts.
-        """
-
-@final
-class Taper:
-    """
-    A cone: what `taper` found.
-    """
-    def __eq__(self, value: object, /) -> bool: ...
-    def __ne__(self, value: object, /) -> bool: ...
-    def __repr__(self, /) -> str: ...
-    def axial_shift(self, /, diameter_change: QuantityLike) -> Scalar:
-        """
-        How far two cones of this taper move along the axis for a change of diameter.
-
-        Args:
-            diameter_change: Change on diameter; its sign is kept.
-
-        Returns:
-            The shift, a length.
-
-        Raises:
-            UnitError, TextError, OutOfRangeError: No length.
-
-        Examples:
-            >>> import hubwright as hw
-            >>> print(f"{hw.joint.taper('1:4').axial_shift('0.02 mm'):.2f~P}")
-            0.08 mm
-        """
-    @property
-    def cone_angle(self, /) -> Scalar:
-        """
-        The included angle, in degrees.
-        """
-    def diameter_at(self, /, diameter: QuantityLike, distance: QuantityLike) -> Scalar:
-        """
-        Diameter at a plane a distance toward the large end from one where it is known.
-
-        Args:
-            diameter: Known diameter, above zero.
-            distance: How far toward the large end; negative toward the small end.
-
-        Returns:
-            The diameter, a length.
-
-        Raises:
-            UnitError, TextError, OutOfRangeError: No lengths, or a plane beyond the apex.
-
-        Examples:
-            >>> import hubwright as hw
-            >>> print(f"{hw.joint.taper('1:5').diameter_at('30 mm', '35 mm'):.3f~P}")
-            37.000 mm
-        """
-    @property
-    def half_angle(self, /) -> Scalar:
-        """
-        Half of the included angle, in degrees: what the top slide is set to.
-        """
-    @property
-    def half_angle_text(self, /) -> str:
-        """
-        The half angle in degrees, minutes and seconds.
-        """
-    @property
-    def in_per_ft(self, /) -> float:
-        """
-        Inches on diameter a foot.
-        """
-    @property
-    def large_diameter(self, /) -> Scalar | None:
-        """
-        Diameter of the large end of a numbered taper, in mm: the gauge diameter of metric and steep ones.
-        """
-    @property
-    def length(self, /) -> Scalar | None:
-        """
-        From one to the other, in mm.
-        """
-    @property
-    def machine(self, /) -> str | None:
-        """
-        Series and number; None where it was not asked for by number.
-        """
-    @property
-    def on_diameter(self, /) -> float:
-        """
-        Change of diameter over length.
-        """
-    @property
-    def one_in(self, /) -> float:
-        """
-        X of the taper 1:X.
-        """
-    @property
-    def per_side(self, /) -> float:
-        """
-        Change of radius over length.
-        """
-    @property
-    def slant_of_one_side(self, /) -> float:
-        """
-        Slant of one flank where the other one is square to something: the tangent of the included angle.
-        """
-    @property
-    def small_diameter(self, /) -> Scalar | None:
-        """
-        Diameter of its small end, in mm.
-        """
-    @property
-    def source(self, /) -> Source:
-        """
-        Where it comes from.
-        """
-    def working(self, /) -> Working:
-        """
-        The steps, recomputed; the last one's result is `cone_angle` in degrees.
-        """
-
-@final
-class TaperCandidate:
-    """
-    A standard taper that a measured cone can be.
-    """
-    def __repr__(self, /) -> str: ...
-    @property
-    def gauge_diameter(self, /) -> Scalar | None:
-        """
-        Diameter at the gauge plane, in mm; None where the taper has no number.
-        """
-    @property
-    def gauge_plane(self, /) -> Scalar | None:
-        """
-        Position of the gauge plane in those of the readings, in mm.
-        """
-    @property
-    def name(self, /) -> str:
-        """
-        Its name.
-        """
-    @property
-    def off(self, /) -> Scalar:
-        """
-        Measured half angle less that of the taper, in degrees.
-        """
-    @property
-    def taper(self, /) -> Taper:
-        """
-        The taper.
-        """
-
-@final
-class TaperNaming:
-    """
-    What `name_taper` found.
-    """
-    def __repr__(self, /) -> str: ...
-    def __str__(self, /) -> str: ...
-    @property
-    def allowed(self, /) -> Scalar:
-        """
-        How far off a taper's half angle may be to fit, in degrees.
-        """
-    @property
-    def candidates(self, /) -> list[TaperCandidate]:
-        """
-        The tapers that fit, nearest first.
-        """
-    @property
-    def cone(self, /) -> MeasuredCone:
-        """
-        The cone as measured: the numbers to copy.
-        """
-    @property
-    def gauge_plane(self, /) -> Scalar | None:
-        """
-        Position at which the cone has the gauge diameter asked for, in mm.
-        """
-    @property
-    def nearest(self, /) -> TaperCandidate:
-        """
-        The nearest of all, whether it fits or not.
-        """
-    @property
-    def outcome(self, /) -> NamingOutcome:
-        """
-        One taper, not to be told, or none.
-        """
-    @property
-    def says(self, /) -> str:
-        """
-        The names, or the numbers to copy, in words.
-        """
-    @property
-    def u_gauge_plane(self, /) -> Scalar | None:
-        """
-        Its standard uncertainty, in mm.
         """
 
 @final
@@ -3825,96 +3434,143 @@ class Tightened:
         """
 
 @final
-class ToolHeight:
+class TrialRuns:
     """
-    What `tool_height` found.
+    What `trial_runs` found.
     """
     def __repr__(self, /) -> str: ...
     @property
-    def angle_error(self, /) -> Scalar:
+    def candidates(self, /) -> list[UnbalanceVector]:
         """
-        That less the half angle set, in degrees: zero or below.
-        """
-    @property
-    def bow(self, /) -> Scalar:
-        """
-        How much smaller than the chord the flank is at the worst, on one side, in mm.
+        What the unbalance may be, smallest first: one answer from three runs or more, two from two.
         """
     @property
-    def bow_at(self, /) -> Scalar:
+    def corrections(self, /) -> list[UnbalanceVector]:
         """
-        Where that is, from the small end, in mm.
-        """
-    @property
-    def half_angle(self, /) -> Scalar:
-        """
-        Half angle from end to end, in degrees.
+        The weight that balances each of them.
         """
     @property
-    def per_side(self, /) -> Scalar:
+    def doubtful(self, /) -> bool:
         """
-        The error as a rise on one side over the length, in mm: zero or below.
+        Whether that is more than 5 %: run them again.
+        """
+    @property
+    def fitted(self, /) -> UnbalanceVector | None:
+        """
+        The answer that fits all readings best, by least squares; None from two runs.
+        """
+    @property
+    def quality(self, /) -> float | None:
+        """
+        How far the two ways to the trial weight's effect are apart, as a share; None from two runs.
+        """
+    @property
+    def scatter(self, /) -> float | None:
+        """
+        Root of the mean square of what the readings are off that answer, in their unit.
+        """
+    def svg(self, /) -> str:
+        """
+        A polar picture as SVG text: the mark at the top, angles clockwise.
         """
     def working(self, /) -> Working:
         """
-        The steps, recomputed; the last one's result is `half_angle` in degrees.
+        The steps, recomputed; the last one's result is the amount of the last of `candidates` in g mm.
         """
 
 @final
-class TwoBalls:
+class Truing:
     """
-    What `two_balls` found.
+    What `truing` found.
     """
     def __repr__(self, /) -> str: ...
     @property
-    def centres_apart(self, /) -> Scalar:
+    def after(self, /) -> Scalar:
         """
-        Distance of the balls' centres, in mm.
-        """
-    @property
-    def cone(self, /) -> MeasuredCone:
-        """
-        The cone; positions are depths below the face.
+        Unbalance after truing, in g mm, heavy on the other side.
         """
     @property
-    def diameters(self, /) -> tuple[Scalar, Scalar]:
+    def before(self, /) -> Scalar:
         """
-        Diameters of the bore at the depths of the centres, large and small ball, in mm.
-        """
-    @property
-    def sensitivities(self, /) -> list[tuple[str, float, Scalar]]:
-        """
-        Name, sensitivity (degrees per mm) and standard uncertainty of each reading.
+        Unbalance before truing, in g mm, heavy on the side the wheel sits off to.
         """
     @property
-    def touch(self, /) -> tuple[Scalar, Scalar]:
+    def rim_run_out(self, /) -> Scalar:
         """
-        Depths at which the balls touch the bore, in mm.
+        Run-out of the rim before truing, total reading, in mm.
+        """
+    @property
+    def stock(self, /) -> Scalar:
+        """
+        The most that truing takes off, on radius, in mm.
+        """
+    @property
+    def trued_diameter(self, /) -> Scalar:
+        """
+        Diameter after truing, in mm.
         """
     def working(self, /) -> Working:
         """
-        The steps, recomputed; the last one's result is the half angle in degrees.
+        The steps, recomputed; the last one's result is `after` in g mm.
         """
 
 @final
-class TwoDiameters:
+class UnbalanceSum:
     """
-    What `two_diameters` found.
+    What `unbalance` found.
     """
     def __repr__(self, /) -> str: ...
     @property
-    def cone(self, /) -> MeasuredCone:
+    def anywhere(self, /) -> Scalar:
         """
-        The cone; positions are counted from the small diameter's plane.
+        Those that may lie anywhere, as if all lay at one angle, in g mm.
         """
     @property
-    def sensitivities(self, /) -> list[tuple[str, float, Scalar]]:
+    def greatest(self, /) -> Scalar:
         """
-        Name, sensitivity (degrees per mm) and standard uncertainty of each reading.
+        The most that it can come to, in g mm.
+        """
+    @property
+    def known(self, /) -> UnbalanceVector:
+        """
+        Those whose angle is known, together.
+        """
+    @property
+    def least(self, /) -> Scalar:
+        """
+        The least that it can come to, in g mm.
+        """
+    @property
+    def spots(self, /) -> list[HeavySpot]:
+        """
+        The causes.
+        """
+    def svg(self, /) -> str:
+        """
+        A polar picture as SVG text: arrows to scale, and a circle for what may lie anywhere.
         """
     def working(self, /) -> Working:
         """
-        The steps, recomputed; the last one's result is the half angle in degrees.
+        One step a cause, then their sum; the last one's result is `greatest` in g mm.
+        """
+
+@final
+class UnbalanceVector:
+    """
+    An unbalance with the angle at which it makes the rotor heavy.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def amount(self, /) -> Scalar:
+        """
+        How much, in g mm.
+        """
+    @property
+    def angle(self, /) -> Scalar:
+        """
+        Where, in degrees from the mark.
         """
 
 @final
@@ -3984,6 +3640,32 @@ class Verdict:
         """
 
 @final
+class Wear:
+    """
+    What `wear` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def diameter_left(self, /) -> Scalar:
+        """
+        Diameter of the wheel after, in mm.
+        """
+    @property
+    def radial(self, /) -> Scalar:
+        """
+        Wear on radius, in mm.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `radial` in µm.
+        """
+    @property
+    def worn(self, /) -> Scalar:
+        """
+        Volume worn off the wheel, in mm³.
+        """
+
+@final
 class Wheel:
     """
     The wheel, as it was when new.
@@ -4016,10 +3698,11 @@ class Wheel:
         density: Density.
         poisson_ratio: Poisson's ratio.
         burst_factor: Factor against bursting asked for: bursting speed over speed, squared.
+        mass: Mass.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None) -> Wheel: ...
+    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None, mass: QuantityLike | Unknown | None = None) -> Wheel: ...
     def __repr__(self, /) -> str: ...
     @property
     def abrasive(self, /) -> Abrasive | Unknown | None:
@@ -4095,6 +3778,11 @@ class Wheel:
     def marked_speed(self, /) -> Scalar | Unknown | None:
         """
         Rotational speed marked on the wheel.
+        """
+    @property
+    def mass(self, /) -> Scalar | Unknown | None:
+        """
+        Mass.
         """
     @property
     def nominal_diameter(self, /) -> Scalar | Unknown | None:
@@ -4199,6 +3887,52 @@ class Working:
         The steps in order.
         """
 
+@final
+class WornSpeed:
+    """
+    What `worn_speed` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def capped(self, /) -> bool:
+        """
+        Whether a marking holds that down.
+        """
+    @property
+    def free_speed(self, /) -> Scalar:
+        """
+        Speed that the worn wheel would need, whatever is marked.
+        """
+    @property
+    def new_speed(self, /) -> Scalar:
+        """
+        Speed to set with the new wheel, never above a marking.
+        """
+    @property
+    def rim_limit_speed(self, /) -> Scalar | None:
+        """
+        Speed at which the worn wheel's rim would reach the marked rim speed; the marking in turns still caps.
+        """
+    @property
+    def rim_speed_if_kept(self, /) -> Scalar:
+        """
+        Rim speed of the worn wheel where the speed of the new one is kept.
+        """
+    @property
+    def speed(self, /) -> Scalar:
+        """
+        Speed to set with the worn wheel, never above a marking.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed; the last one's result is `speed` in rev/min.
+        """
+    @property
+    def worn_rim_speed(self, /) -> Scalar:
+        """
+        Rim speed of the worn wheel at the speed to set.
+        """
+
 def at_20_c(measured: QuantityLike, temperature: QuantityLike, expansion: QuantityLike, *, instrument_expansion: QuantityLike | None = None) -> At20:
     """
     The size that a part has at 20 °C, at which limits hold.
@@ -4228,29 +3962,49 @@ def at_20_c(measured: QuantityLike, temperature: QuantityLike, expansion: Quanti
         <At20 40.006128 mm>
     """
 
-def block_stack(height: QuantityLike, blocks: QuantitiesLike, *, within: QuantityLike) -> BlockStack:
+def balance(*, mass: QuantityLike, speed: QuantityLike, grade: QuantityLike | None = None, unbalance: QuantityLike | None = None, radius: QuantityLike | None = None) -> Balance:
     """
-    The fewest blocks of a set that make a height to within so much; of as many, the nearest.
+    What a balance grade allows a rotor at a speed, and what its unbalance comes to.
+
+    U = m e, G = e ω, so that a grade allows U = m G / ω; F = U ω² turns with it. One rigid rotor in one
+    plane, without resonance.
 
     Args:
-        height: The height wanted, above zero.
-        blocks: The blocks of your set, each once: a list of lengths, or an array with a unit; 200 at most.
-        within: How far off the stack may be.
+        mass: Mass of all that turns: wheel, hub, flanges, nut.
+        speed: Rotational speed, above zero.
+        grade: Grade asked for, like `"G2.5"` or `"2.5 mm/s"`.
+        unbalance: Unbalance that it has, zero or above, like `"120 g mm"`.
+        radius: Radius of the ring that weights sit on, for masses.
 
     Returns:
-        BlockStack: `.blocks`, `.sum`, `.off_um`.
+        Balance: `.permissible`, `.permissible_mass`, `.reached`, `.force`, `.within` and more.
 
     Raises:
-        UnitError, TextError: No lengths.
-        MissingError: No blocks.
-        OutOfRangeError: No five blocks come near enough; the message says how near.
+        UnitError, TextError: No quantities of these kinds.
+        OutOfRangeError: A figure that is not above zero.
 
-    Source: every choice of up to five is tried. That no more than five are wrung is common practice, no source.
+    Source: ISO 21940-11, from memory.
 
     Examples:
         >>> import hubwright as hw
-        >>> hw.gauge.block_stack("24.615 mm", ["1.005 mm", "1.11 mm", "1.5 mm", "20 mm", "21 mm"], within="0.5 um")
-        <BlockStack 21 mm + 1.5 mm + 1.11 mm + 1.005 mm, 0 µm off>
+        >>> found = hw.wheel.balance(mass="12 kg", speed="1450 rpm", grade="G6.3", radius="80 mm")
+        >>> print(f"{found.permissible:.1f~P}, {found.permissible_mass.m_as('g'):.2f} g at the ring")
+        497.9 g·mm, 6.22 g at the ring
+        >>> hw.wheel.balance(mass="3 kg", speed="2850 rpm", grade="G2.5", unbalance="30 g mm")
+        <Balance 25.13 g mm allowed, 30 g mm is G2.9845, ABOVE THE GRADE>
+    """
+
+def balance_grades() -> list[Published]:
+    """
+    Balance grades with what they are used for, each with its source. Finest first.
+
+    Returns:
+        One `Published` a grade, in mm/s.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.balance_grades()[2]
+        <Published machine tools: 2.5 mm/s [common practice, no source]>
     """
 
 def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityLike | None = None, abrasive: str | None = None, bond: str | None = None) -> BlotterLimits:
@@ -4279,38 +4033,6 @@ def blotter_limits(shape: str, flange_diameter: QuantityLike, *, land: QuantityL
         <BlotterNeed.NEEDED: 'needed'>
         >>> print(limits.greatest_hole.value)
         64.0 millimeter
-    """
-
-def boring(taper: TaperLike, *, small_diameter: QuantityLike, length: QuantityLike, stock: QuantityLike, drills: QuantitiesLike) -> Boring:
-    """
-    Drilling before a taper is bored: which drill, how deep, what is left on each side.
-
-    Args:
-        taper: The taper, as text or what `hubwright.joint.taper` gave.
-        small_diameter: Diameter of the bore's small end.
-        length: Length of the bore.
-        stock: Least stock to leave on one side, zero or above.
-        drills: The drills of the shop: a list of lengths, or an array with a unit.
-
-    Returns:
-        Boring: `.through`, `.steps`, `.large_diameter`.
-
-    Raises:
-        UnitError, TextError: No taper or no lengths.
-        MissingError: No drills.
-        OutOfRangeError: The smallest drill leaves too little.
-
-    Source: geometry; the stock to leave is yours.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> found = hw.gauge.boring(
-        ...     "3 in/ft", small_diameter="25 mm", length="40 mm", stock="0.5 mm", drills=["22 mm", "24 mm", "28 mm"],
-        ... )
-        >>> found
-        <Boring 24 mm through, 1 larger>
-        >>> found.steps[0]
-        <DrillStep 28 mm, 24 mm deep, 0.5 mm left>
     """
 
 def brazed_key(*, bore: QuantityLike, slot_width: QuantityLike, depth: QuantityLike, key_width: QuantityLike, length: QuantityLike, rise: QuantityLike | None = None, hub_expansion: QuantityLike | None = None, key_expansion: QuantityLike | None = None, chamfer: QuantityLike | None = None, filler: str | None = None, torque: QuantityLike | None = None, sound_share: PlainLike | None = None, allowed_shear: QuantityLike | None = None, hub_length: QuantityLike | None = None) -> BrazedKey:
@@ -4360,30 +4082,6 @@ def brazed_key(*, bore: QuantityLike, slot_width: QuantityLike, depth: QuantityL
         'Braze before the last facing and finish boring'
     """
 
-def budget(influences: SupportsGetItem[int, Influence]) -> Budget:
-    """
-    The uncertainty of a length from all that adds to it: root sum of squares, Welch-Satterthwaite, 95 %.
-
-    Args:
-        influences: A list of `Influence`, at least one.
-
-    Returns:
-        Budget: `.standard`, `.dof`, `.coverage`, `.expanded`.
-
-    Raises:
-        MissingError: An empty list.
-
-    Source: JCGM 100, from memory.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.budget([
-        ...     hw.gauge.Influence("resolution", spread="uniform", size="0.5 um"),
-        ...     hw.gauge.Influence("gauge", spread="normal", size="0.4 um"),
-        ... ])
-        <Budget u 0.0005 mm, U 0.001 mm (k 2)>
-    """
-
 def centre_slot(*, bore: QuantityLike, tool_width: QuantityLike, left_mark: QuantityLike, right_mark: QuantityLike, measured_within: QuantityLike | None = None, repeatability: QuantityLike | None = None, depth: QuantityLike | None = None) -> Centring:
     """
     Where a slotting tool stands in a bore, by the two marks that its corners leave.
@@ -4419,37 +4117,6 @@ def centre_slot(*, bore: QuantityLike, tool_width: QuantityLike, left_mark: Quan
         <Centring move the tool right by 0.12 mm>
         >>> print(f"{found.left_over:.2f~P} at most is left, {found.feed_left:.3f~P} to go")
         0.03 mm at most is left, 1.906 mm to go
-    """
-
-def chances(*, process_mean: QuantityLike, process_spread: QuantityLike, u: QuantityLike, guard_band: str, low: QuantityLike | None = None, high: QuantityLike | None = None) -> Chances:
-    """
-    How often a guard band lets bad parts pass and holds good ones back.
-
-    Parts and errors of measuring are taken for normal.
-
-    Args:
-        process_mean: Mean size of the parts.
-        process_spread: Their standard deviation, above zero.
-        u: Standard uncertainty of a measurement, above zero.
-        low: Lower limit.
-        high: Upper limit.
-        guard_band: `"one-sided 95 %"` or `"full"`.
-
-    Returns:
-        Chances: `.false_accept`, `.false_reject`, `.accepted`.
-
-    Raises:
-        UnitError, TextError, MissingError, OutOfRangeError: As for `decide`.
-
-    Source: JCGM 106, from memory.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.chances(
-        ...     process_mean="25.0065 mm", process_spread="3.2 um", u="0.9 um", low="25 mm", high="25.013 mm",
-        ...     guard_band="one-sided 95 %",
-        ... )
-        <Chances 0.049 % bad and accepted, 8.929 % good and held back>
     """
 
 def check(mounting: Mounting, *, laws: Names | None = None, without: Names | None = None, today: Any | None = None, flange_tolerance: QuantityLike | None = None, measured_within: QuantityLike | None = None, show: str | None = None) -> Verdict:
@@ -4578,115 +4245,27 @@ def chord_height(diameter: QuantityLike, width: QuantityLike) -> Scalar:
         0.4606 mm
     """
 
-def cone_fit(*, positions: QuantitiesLike, diameters: QuantitiesLike, u_diameter: QuantityLike | None = None, u_position: QuantityLike | None = None, u_shared: QuantityLike | None = None, large_end: str | None = None) -> ConeFit:
+def creep_stroke(*, wheel_diameter: QuantityLike, depth: QuantityLike, length: QuantityLike) -> Scalar:
     """
-    The cone of least squares through diameters at three or more planes, and whether its flank is straight.
+    How far the table goes in a creep feed pass: L + √(a (D - a)).
 
     Args:
-        positions: Positions along the axis, increasing: a list of lengths, or an array with a unit.
-        diameters: The diameter at each.
-        u_diameter: Standard uncertainty of a diameter, each for itself. Where the readings scatter more, their
-            scatter counts.
-        u_position: Standard uncertainty of a position, each for itself.
-        u_shared: Standard uncertainty that all diameters share, as of the instrument's setting.
-        large_end: `"high"` (last) or `"low"` (first) where it is known, to be held against the readings.
+        wheel_diameter: Diameter of the wheel.
+        depth: Depth of cut, below the wheel's radius.
+        length: Length of the work.
 
     Returns:
-        ConeFit: `.cone`, `.form`, `.bow`, `.straightness_says` and more.
+        The travel.
 
     Raises:
-        UnitError, TextError: No lengths, or another word.
-        MissingError: Fewer than three readings.
-        ColumnError, OutOfRangeError: Positions without diameters, or out of order; a cylinder, a plate, the wrong
-            end named.
+        UnitError, TextError, OutOfRangeError: No lengths, or not above zero.
 
-    Source: least squares; JCGM 100, from memory.
+    Source: Groover, problem 25.10.
 
     Examples:
         >>> import hubwright as hw
-        >>> fit = hw.gauge.cone_fit(
-        ...     positions=["2 mm", "12 mm", "22 mm", "32 mm", "42 mm"],
-        ...     diameters=["30.2004 mm", "31.2002 mm", "32.1995 mm", "33.2006 mm", "34.1996 mm"],
-        ... )
-        >>> fit
-        <ConeFit half angle 2.86206° ± 0.00155°, bend not seen>
-    """
-
-def correct_slide(*, rise_read: QuantityLike | None = None, rise_wanted: QuantityLike | None = None, travel: QuantityLike | None = None, along: str | None = None, u_rise: QuantityLike | None = None, small_diameter: QuantityLike | None = None, large_diameter: QuantityLike | None = None, apart: QuantityLike | None = None, u_diameter: QuantityLike | None = None, u_apart: QuantityLike | None = None, measured: MeasuredLike | None = None, wanted: WantedLike | None = None, length: QuantityLike | None = None, pivot_radius: QuantityLike | None = None, part: str | None = None) -> SlideCorrection:
-    """
-    From what a slide cuts and what is wanted to how far it has to go, and to which side.
-
-    What was cut is given in one of three ways: the rise of an indicator read and wanted over a travel; two
-    diameters of a test cut; or a measured cone. An error no greater than its expanded uncertainty is no reason to
-    move anything.
-
-    Args:
-        rise_read: Rise read over the travel.
-        rise_wanted: Rise wanted, as `slide_setting` has it or as read off an original.
-        travel: Travel of the indicator.
-        along: `"flank"` (the top slide moves) or `"axis"` (the saddle moves).
-        u_rise: Standard uncertainty of the difference of the two rises.
-        small_diameter: Small diameter of a test cut.
-        large_diameter: Its large diameter.
-        apart: Distance of their planes.
-        u_diameter: Standard uncertainty of a diameter.
-        u_apart: Standard uncertainty of the distance.
-        measured: A measured cone instead of the two diameters.
-        wanted: The taper wanted (text, or what `hubwright.joint.taper` gave), or the measured cone it has to fit.
-        length: Length over which the error is told, such as that of the seat; the travel, the distance of the
-            planes or the measured span unless given.
-        pivot_radius: From the slide's pivot to where it is tapped and indicated.
-        part: `"hub"` or `"spindle"`, for the words.
-
-    Returns:
-        SlideCorrection: `.error`, `.per_side`, `.toward`, `.tap`, `.advice`.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No quantities of their kind, a cylinder, a plate, the wrong end named.
-        MissingError: Arguments that belong together and came alone.
-
-    Source: geometry; uncertainties by JCGM 100, from memory.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> found = hw.gauge.correct_slide(
-        ...     small_diameter="30 mm", large_diameter="35.024 mm", apart="40 mm", u_diameter="2.1 um",
-        ...     u_apart="0 mm", wanted="1:8", pivot_radius="120 mm", part="hub",
-        ... )
-        >>> print(found)
-        hub too open by 12 µm per side over 40 mm (± 3); move the slide toward the smaller angle; tap 35.9 µm (± 8.9) at 120 mm from the pivot
-    """
-
-def decide(measured: QuantityLike, *, u: QuantityLike, guard_band: str, low: QuantityLike | None = None, high: QuantityLike | None = None) -> Decision:
-    """
-    Judges a measured length or angle by its limits, with a guard band.
-
-    It is within when it stays the guard band inside of its limits, outside when it lies the guard band beyond one,
-    and otherwise can't be told.
-
-    Args:
-        measured: A length or an angle.
-        u: Its standard uncertainty, above zero.
-        low: Lower limit.
-        high: Upper limit.
-        guard_band: `"one-sided 95 %"` (1.645 u) or `"full"` (2 u). Which one an edition asks for is yours to know.
-
-    Returns:
-        Decision: `.ruling`, `.chance_within`, `.accept_low`, `.accept_high` and more.
-
-    Raises:
-        UnitError, TextError: Neither lengths nor angles, or not all of one kind.
-        MissingError: No limit.
-        OutOfRangeError: An uncertainty that is not above zero, or limits in the wrong order.
-
-    Source: ISO 14253-1 and JCGM 106, from memory.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.decide("25.0118 mm", u="0.9 um", low="25 mm", high="25.013 mm", guard_band="one-sided 95 %")
-        <Decision can't tell, 90.9 % within, guard band one-sided 95 %>
-        >>> hw.gauge.decide("2.86 deg", u="0.001 deg", high="2.87 deg", guard_band="full").ruling
-        <Ruling.WITHIN: 'within'>
+        >>> print(f"{hw.wheel.creep_stroke(wheel_diameter='250 mm', depth='25 mm', length='200 mm'):.0f~P}")
+        275 mm
     """
 
 def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
@@ -4711,52 +4290,6 @@ def deviation_by_formula(nominal: QuantityLike, letter: str) -> Scalar:
         -7 µm
     """
 
-def disk_distance(taper: TaperLike, small: QuantityLike, large: QuantityLike) -> Scalar:
-    """
-    How far apart the centres of two disks must be for straightedges on both to make a taper.
-
-    Args:
-        taper: The taper, as text or what `hubwright.joint.taper` gave.
-        small: Diameter of the small disk.
-        large: Diameter of the large disk.
-
-    Returns:
-        The distance, a length.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No taper, no lengths, or disks of one size.
-
-    Source: Machinery's Handbook, 31st edition, p. 701.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> print(f"{hw.gauge.disk_distance('3/4 in/ft', '1-1/4 in', '1-1/2 in').m_as('in'):.3f} in")
-        4.002 in
-    """
-
-def disk_taper(small: QuantityLike, large: QuantityLike, centres_apart: QuantityLike) -> Taper:
-    """
-    The taper of the two straightedges that touch two disks, sin α = (D − d) / (2 C).
-
-    Args:
-        small: Diameter of the small disk.
-        large: Diameter of the large disk.
-        centres_apart: Distance of their centres.
-
-    Returns:
-        Taper: `.slant_of_one_side` is the slant where one side is square to something.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No lengths, disks of one size, or one inside the other.
-
-    Source: Machinery's Handbook, 31st edition, p. 701.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> print(f"{hw.gauge.disk_taper('1 in', '1-1/2 in', '5 in').in_per_ft:.4f} in/ft")
-        1.2015 in/ft
-    """
-
 def dividing(divisions: int, ratio: int, circles: SupportsGetItem[int, int] | None = None) -> list[Division]:
     """
     Turns of a dividing head's crank from one division to the next.
@@ -4778,6 +4311,38 @@ def dividing(divisions: int, ratio: int, circles: SupportsGetItem[int, int] | No
         >>> import hubwright as hw
         >>> hw.joint.dividing(6, 40)[0]
         <Division 6 turns and 10 holes in the circle of 15>
+    """
+
+def dress(*, speed: QuantityLike, lead: QuantityLike | None = None, traverse: QuantityLike | None = None, overlap: PlainLike | None = None, dresser_width: QuantityLike | None = None, tip_radius: QuantityLike | None = None, depth: QuantityLike | None = None) -> Dressing:
+    """
+    Lead, overlap and thread of a dressing pass: s = v / n, U = b / s, s² / (8 r).
+
+    Args:
+        speed: Rotational speed of the wheel while it is dressed.
+        lead: Travel in a turn of the wheel, or
+        traverse: speed of the dresser, or
+        overlap: how many times each point is to be passed.
+        dresser_width: Width of the dresser where it cuts; without it that of a round tip at `depth`.
+        tip_radius: Radius of the diamond's tip.
+        depth: Depth of dressing, below that radius.
+
+    Returns:
+        Dressing: `.lead`, `.traverse`, `.overlap`, `.thread_height` and more.
+
+    Raises:
+        MissingError: None of lead, traverse and overlap, or an overlap without a width.
+        UnitError, TextError: No quantities of these kinds, or more than one of the three.
+        OutOfRangeError: A figure not above zero, or a lead that a tip of this radius leaves ridges in.
+
+    Source: geometry.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.dress(speed="2900 rpm", lead="0.12 mm", dresser_width="0.8 mm", tip_radius="0.25 mm")
+        <Dressing lead 0.12 mm, overlap 6.67>
+        >>> found = hw.wheel.dress(speed="1410 rpm", overlap=2, dresser_width="0.273 mm")
+        >>> print(f"{found.traverse.m_as('mm/min'):.1f} mm/min")
+        192.5 mm/min
     """
 
 def elastic_limit(diameter: QuantityLike, hub_diameter: QuantityLike, hub_yield: QuantityLike) -> ElasticLimit:
@@ -4806,28 +4371,6 @@ def elastic_limit(diameter: QuantityLike, hub_diameter: QuantityLike, hub_yield:
 def field_list() -> list[tuple[str, str, str, str, list[str], list[str], str, str]]:
     """
     Every field of a mounting, as rows of place, attribute, heading, kind, units, words, what `none` says, and doc.
-    """
-
-def finest_grade(cone_error: QuantityLike, length: QuantityLike) -> AngleGrade | None:
-    """
-    The finest grade whose tolerance holds an error of the cone's included angle.
-
-    Args:
-        cone_error: Error of the included angle: twice that of the half angle.
-        length: Length of the cone, over 6 to 630 mm.
-
-    Returns:
-        AngleGrade: None when even AT12 is exceeded.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No angle, no length, or another length.
-
-    Source: ISO 1947, from memory: it may caution, never refuse.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.joint.finest_grade("0.01 deg", "40 mm")
-        <AngleGrade AT6 over 40 mm: 0.01 mm on diameter>
     """
 
 def fit(fit: str) -> Fit:
@@ -4881,6 +4424,33 @@ def fits_for(nominal: QuantityLike, least_clearance: QuantityLike, most_clearanc
         ...     print(found)
         <RankedFit 25 mm H7/g6, clearance: 7 to 41 µm, 85 % of the window>
         <RankedFit 25 mm G7/h6, clearance: 7 to 41 µm, 85 % of the window>
+    """
+
+def fitted_roughness(*, tested_roughness: QuantityLike, tested_thickness: QuantityLike, exponent: PlainLike, chip_thickness: QuantityLike) -> Scalar:
+    """
+    Roughness by a law fitted to your own tests: Ra = R1 (h_eq / h1)^x. It predicts nothing outside them.
+
+    Args:
+        tested_roughness: Roughness found in a test.
+        tested_thickness: Equivalent chip thickness of that test.
+        exponent: Exponent fitted to two tests or more, 0 to 2; 0.15 to 0.6 are recalled.
+        chip_thickness: Equivalent chip thickness asked about.
+
+    Returns:
+        The roughness that the curve passes through.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No lengths, or an exponent outside 0 to 2.
+
+    Source: a fitted form; its figures are yours.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> ra = hw.wheel.fitted_roughness(
+        ...     tested_roughness="0.9 um", tested_thickness="1 um", exponent=0.35, chip_thickness="0.12 um",
+        ... )
+        >>> print(f"{ra.m_as('um'):.3f} um")
+        0.429 um
     """
 
 def flange_limits(shape: str, diameter: QuantityLike, kind: str, *, hole: QuantityLike | None = None) -> FlangeLimits:
@@ -4944,6 +4514,86 @@ def grade_by_formula(nominal: QuantityLike, grade: str) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.joint.grade_by_formula('20 mm', 'IT6').to('um'):.0f~P}")
         13 µm
+    """
+
+def grind(*, kind: str, wheel_diameter: QuantityLike, speed: QuantityLike, depth: QuantityLike, width: QuantityLike, work_speed: QuantityLike, work_diameter: QuantityLike | None = None, specific_energy: QuantityLike | None = None, spindle_power: QuantityLike | None = None, efficiency: PlainLike | None = None, spindle_torque: QuantityLike | None = None, grains: QuantityLike | None = None, chip_width_ratio: PlainLike | None = None, marked_speed: QuantityLike | None = None) -> Ground:
+    """
+    What a cut removes, how thick its chips are, and what it asks of the spindle.
+
+    Q = a b vw, h_eq = a vw / vs, l = √(a d_e) with d_e = ds dw / (dw ± ds), h = √(4 / (C r) · vw / vs · √(a / d_e)),
+    P = u Q, F = P / vs, T = P / ω. Specific energy, cutting points and chip shape are shop data; published
+    ranges are wide: see `grinding_ranges`.
+
+    Args:
+        kind: `surface`, `external` or `internal`.
+        wheel_diameter: Diameter of the wheel as it is now.
+        speed: Rotational speed of the wheel.
+        depth: Depth of cut, below the wheel's radius.
+        width: Width of cut.
+        work_speed: Speed of the work past the wheel.
+        work_diameter: Diameter of round work; of a bore, above the wheel's.
+        specific_energy: Energy to grind away a volume, like `"40 J/mm3"`; yours, for this work on this machine.
+        spindle_power: Power of the spindle, to be compared with.
+        efficiency: The share of it that reaches the wheel, above 0 and up to 1; needed with `spindle_power`, 1 where that is measured at the wheel.
+        spindle_torque: Torque that the spindle has at this speed, to be compared with.
+        grains: Cutting points in an area of the wheel's face, like `"2 1/mm2"`.
+        chip_width_ratio: Width of a chip over its thickness.
+        marked_speed: Rotational speed marked on the wheel.
+
+    Returns:
+        Ground: `.removal_rate`, `.equivalent_chip_thickness`, `.contact_length`, `.power`, `.torque`, `.spindle_carries` and more.
+
+    Raises:
+        MissingError: Round work without its diameter, or one of power and efficiency.
+        UnitError, TextError: No quantities of these kinds, or another kind of grinding.
+        OutOfRangeError: A figure not above zero, a cut as deep as the wheel's radius, a bore no larger than its wheel.
+
+    Source: kinematics; Malkin and Guo; Rowe; recalled, and checked against Groover's problems.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.grind(
+        ...     kind="surface", wheel_diameter="200 mm", speed="2900 rpm", depth="15 um", width="15 mm",
+        ...     work_speed="0.25 m/s", specific_energy="35 J/mm3", spindle_power="2.2 kW", efficiency=0.85,
+        ... )
+        >>> found
+        <Ground 56.25 mm3/s, 1969 W, MORE THAN THE SPINDLE HAS>
+        >>> print(f"{found.equivalent_chip_thickness.m_as('um'):.3f} um, contact {found.contact_length:.2f~P}")
+        0.123 um, contact 1.73 mm
+    """
+
+def grinding_ranges() -> list[Published]:
+    """
+    Published ranges of grinding practice, each with its source. They are wide: your own tests come first.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.grinding_ranges()[7]
+        <Published grinding ratio: 95 to 125 [Groover, Fundamentals of Modern Manufacturing:4th edition, chapter 25, grinding (read)]>
+    """
+
+def grinding_ratio(*, ground: QuantityLike, worn: QuantityLike) -> float:
+    """
+    Grinding ratio: volume ground away over volume of the wheel worn off.
+
+    Args:
+        ground: Volume ground away; of a bore or a shaft by `ring_volume`.
+        worn: Volume worn off the wheel, likewise.
+
+    Returns:
+        The ratio.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No volumes, or not above zero.
+
+    Source: definition; Groover, problem 25.3.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> bore = hw.wheel.ring_volume(outside="252.5 mm", inside="250 mm", length="125 mm")
+        >>> rim = hw.wheel.ring_volume(outside="150 mm", inside="149.75 mm", length="20 mm")
+        >>> print(f"{hw.wheel.grinding_ratio(ground=bore, worn=rim):.1f}")
+        104.8
     """
 
 def hand_force(torque: QuantityLike, length: QuantityLike) -> Scalar:
@@ -5015,6 +4665,38 @@ def hole_limits(shape: str, diameter: QuantityLike, *, machine_kind: str | None 
         >>> import hubwright as hw
         >>> hw.wheel.hole_limits("type-1-cutting-off", "180 mm").greatest_hole
         <Limit 45 mm by ratio: 29 CFR 1910.211(b)(13) (read in a reprint)>
+    """
+
+def influence_coefficient(*, baseline: PlainLike, baseline_phase: QuantityLike, with_trial: PlainLike, with_trial_phase: QuantityLike, trial_angle: QuantityLike, trial: QuantityLike | None = None, trial_mass: QuantityLike | None = None, radius: QuantityLike | None = None) -> Influence:
+    """
+    Unbalance from one trial run with phase: α = (V1 - V0) / U_t, and -V0 / α balances.
+
+    Args:
+        baseline: Reading without the trial weight, above zero, in any unit of the meter.
+        baseline_phase: Its phase.
+        with_trial: Reading with the trial weight, in the same unit.
+        with_trial_phase: Its phase.
+        trial_angle: Where the trial weight is, counted the same way round as the phases.
+        trial: The trial weight as an unbalance, or
+        trial_mass: its mass, with
+        radius: its radius.
+
+    Returns:
+        Influence: `.correction`, `.original`, `.weak`, `.correct()`.
+
+    Raises:
+        MissingError: No trial weight.
+        UnitError, TextError, OutOfRangeError: A baseline of zero, or a trial weight that did nothing.
+
+    Source: statics of a rigid rotor.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.influence_coefficient(
+        ...     baseline=4.2, baseline_phase="63 deg", with_trial=5.1, with_trial_phase="118 deg",
+        ...     trial="200 g mm", trial_angle="30 deg",
+        ... )
+        <Influence correct with 192.315 g mm at 103°>
     """
 
 def jacking_screw(*, thread: ThreadLike, torque: QuantityLike, thread_friction: SpanLike, tip_friction: SpanLike, tip: QuantityLike, draw_screw: ThreadLike | None = None) -> Jacked:
@@ -5283,42 +4965,6 @@ def metals() -> list[Elastic]:
         <Elastic steel, E 206 GPa, Poisson's ratio 0.3, 7850 kg/m3, 11.5 um/m/K (from memory, unverified)>
     """
 
-def name_taper(measured: MeasuredLike, *, made_within: QuantityLike, gauge_diameter: QuantityLike | None = None) -> TaperNaming:
-    """
-    Which standard tapers a measured cone can be, nearest first; or that none fits, with the numbers to copy.
-
-    A taper fits when its half angle is no further off than `made_within` and three standard uncertainties.
-    One is named only where it is no further off than `made_within`. Numbered tapers must fit by size too.
-
-    Args:
-        measured: What `over_rollers`, `two_balls`, `two_diameters` or `cone_fit` gave.
-        made_within: How far the half angle of a standard taper may be made wrong.
-        gauge_diameter: Diameter of a gauge plane that is looked for.
-
-    Returns:
-        TaperNaming: `.outcome`, `.candidates`, `.says`, `.gauge_plane`.
-
-    Raises:
-        UnitError: Nothing that was measured.
-        OutOfRangeError: An allowance below zero, or a gauge diameter that is not above it.
-
-    Source: the tables of standard tapers; what share of a numbered taper counts as its size is common practice,
-    no source.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> nose = hw.gauge.two_diameters(
-        ...     small_diameter="31 mm", large_diameter="38.5 mm", apart="30 mm", u_diameter="2 um", u_apart="5 um",
-        ... )
-        >>> hw.gauge.name_taper(nose, made_within="0.01 deg")
-        <TaperNaming one taper: 1:4, 3 in/ft>
-        >>> own = hw.gauge.two_diameters(
-        ...     small_diameter="31 mm", large_diameter="37.8 mm", apart="30 mm", u_diameter="2 um", u_apart="5 um",
-        ... )
-        >>> hw.gauge.name_taper(own, made_within="0.01 deg")
-        <TaperNaming none fits: copy it>
-    """
-
 def nut(*, thread: ThreadLike, thread_friction: SpanLike, face_friction: SpanLike, face_inside: QuantityLike, face_outside: QuantityLike, torque: QuantityLike | None = None, preload: QuantityLike | None = None, bore: QuantityLike | None = None, slot_width: QuantityLike | None = None, slot_depth: QuantityLike | None = None, proof_stress: QuantityLike | None = None, utilisation: PlainLike | None = None, nut_proof_stress: QuantityLike | None = None, engagement: QuantityLike | None = None, screw_class: str | None = None, nut_class: str | None = None) -> Tightened:
     """
     A nut tightened by a torque, or to a preload: what each does, and what the thread carries.
@@ -5369,45 +5015,6 @@ def nut(*, thread: ThreadLike, thread_friction: SpanLike, face_friction: SpanLik
         38.6 to 68.9 N m
         >>> found.loosens("anticlockwise")
         'Seen from the nut, a right-hand thread comes off anticlockwise. The spindle runs anticlockwise: drag and run-up tighten it; braking reverses the torque and tends to loosen it.'
-    """
-
-def over_rollers(*, over_low: QuantityLike, over_high: QuantityLike, height_low: QuantityLike, height_high: QuantityLike, roller: QuantityLike, u_over: QuantityLike, u_height: QuantityLike, u_roller: QuantityLike, large_end: str | None = None) -> OverRollers:
-    """
-    A plug or spindle nose on a plate, measured over two equal rollers at two heights.
-
-    tan α = (M₂ − M₁) / (2 (h₂ − h₁)), D = M − d (1 + sec α) at the height of the rollers' axes.
-
-    Args:
-        over_low: Reading over the lower rollers.
-        over_high: Reading over the upper rollers.
-        height_low: Blocks under the lower rollers; "0 mm" on the plate.
-        height_high: Blocks under the upper rollers, above `height_low`.
-        roller: Diameter of a roller.
-        u_over: Standard uncertainty of a reading; zero is your word that it is exact.
-        u_height: Standard uncertainty of a height.
-        u_roller: Standard uncertainty of the rollers' diameter.
-        large_end: `"high"` or `"low"` where it is known, to be held against the readings.
-
-    Returns:
-        OverRollers: `.cone`, `.diameters`, `.sensitivities`.
-
-    Raises:
-        UnitError, TextError: No lengths, or another word.
-        OutOfRangeError: Rollers at one height or out of order, a cylinder, a plate, the wrong end named, rollers
-            that leave no room for a cone.
-
-    Source: geometry; uncertainties by JCGM 100, from memory. Two heights can't show an error of form.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> nose = hw.gauge.over_rollers(
-        ...     over_low="60.5125 mm", over_high="65.5125 mm", height_low="0 mm", height_high="50 mm",
-        ...     roller="10 mm", u_over="1 um", u_height="0.3 um", u_roller="0.5 um",
-        ... )
-        >>> nose
-        <OverRollers half angle 2.86241° ± 0.00162°>
-        >>> print(f"{nose.cone.diameter_at('0 mm'):.3f~P}")
-        40.000 mm
     """
 
 def pin_spanner(*, torque: QuantityLike, pins: int, circle: QuantityLike, pin: QuantityLike, depth: QuantityLike, hole: QuantityLike | None = None, nut_inside: QuantityLike | None = None, nut_outside: QuantityLike | None = None) -> PinSpanner:
@@ -5590,6 +5197,27 @@ def rim_speed_column(diameter: Any, speed: Any, *, units: "dict[str, str] | None
         array([31.4, 31.4])
     """
 
+def ring_volume(*, outside: QuantityLike, inside: QuantityLike, length: QuantityLike) -> Scalar:
+    """
+    Volume between two diameters over a length: ground off a bore or a shaft, or worn off a wheel.
+
+    Args:
+        outside: Larger diameter.
+        inside: Smaller diameter, zero or above.
+        length: Length or width.
+
+    Returns:
+        The volume, in mm³.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No lengths, or an inside not below the outside.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> print(f"{hw.wheel.ring_volume(outside='150 mm', inside='149.75 mm', length='20 mm'):.1f~P}")
+        1177.1 mm³
+    """
+
 def rings(rings: SupportsGetItem[int, Ring], *, bore: QuantityLike, speed: QuantityLike, bond_strength: QuantityLike | None = None) -> WheelRings:
     """
     A wheel of several rings that turn together: a core with a bonded rim, or more.
@@ -5644,74 +5272,31 @@ def rules() -> list[Rule]:
         'over-speed'
     """
 
-def run_out(run_out: QuantityLike, *, travel: QuantityLike) -> RunOut:
+def shared_balance(*, mass: QuantityLike, machines: SupportsGetItem[int, tuple[str, QuantityLike, QuantityLike]], unbalance: QuantityLike | None = None, radius: QuantityLike | None = None) -> SharedBalance:
     """
-    The angle error that run-out of an indicated original can cause.
-
-    Indicating again with the spindle turned by half a turn, and taking the mean, leaves none of it.
+    What may be left in one hub that serves several machines: the least of what they allow.
 
     Args:
-        run_out: Run-out of the original where it is indicated, total reading, zero or above.
-        travel: Travel of the indicator, above zero.
+        mass: Mass of all that turns.
+        machines: For each machine its name, greatest speed and grade.
+        unbalance: Unbalance that it has, to be judged on each.
+        radius: Radius of the ring that weights sit on.
 
     Returns:
-        RunOut: `.one_end`, `.both_ends`, `.is_usual`.
+        SharedBalance: `.machines`, `.governs`, `.permissible`.
 
     Raises:
-        UnitError, TextError, OutOfRangeError: No lengths.
+        MissingError: No machine.
+        UnitError, TextError, OutOfRangeError: As for `balance`.
 
-    Source: geometry. That 0.01 mm is good enough to copy from is common practice, no source.
+    Source: ISO 21940-11, from memory.
 
     Examples:
         >>> import hubwright as hw
-        >>> hw.gauge.run_out("0.01 mm", travel="40 mm")
-        <RunOut up to 0.00716° at one end, 0.01432° at both>
-    """
-
-def sine_bar(taper: TaperLike, *, centres: QuantityLike, set: str) -> SineBar:
-    """
-    The stack under a sine bar that makes the half or the included angle of a taper, h = L sin φ.
-
-    Args:
-        taper: The taper, as text or what `hubwright.joint.taper` gave.
-        centres: Distance of the bar's rollers, above zero.
-        set: `"half"` or `"included"`; with the included angle a cone on the bar has its upper flank level.
-
-    Returns:
-        SineBar: `.stack`; `block_stack(bar.stack, ...)` says what to wring.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No taper, no length, another word, or 90° and more.
-
-    Source: geometry.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.sine_bar("Morse 2", centres="100 mm", set="included")
-        <SineBar 4.9919 mm for 2.86133°>
-    """
-
-def slide_setting(taper: TaperLike, *, travel: QuantityLike, along: str) -> SlideSetting:
-    """
-    How to set the top slide: the angle to begin with, and the indicator's rise to set it by.
-
-    Args:
-        taper: The taper, as text or what `hubwright.joint.taper` gave.
-        travel: How far the indicator travels, above zero.
-        along: `"flank"` (the top slide moves) or `"axis"` (the saddle moves).
-
-    Returns:
-        SlideSetting: `.rise`, `.rise_per_minute`, `.half_angle`.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No taper, no length, or another word.
-
-    Source: geometry; travel · sin α along the flank, travel · tan α along the axis.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.slide_setting("3 in/ft", travel="25 mm", along="flank")
-        <SlideSetting 3.1009 mm over 25 mm along the flank, 7.22 µm a minute of arc>
+        >>> hw.wheel.shared_balance(
+        ...     mass="2 kg", machines=[("surface", "2850 rpm", "G2.5"), ("tool", "8000 rpm", "G6.3")],
+        ... )
+        <SharedBalance 15.04 g mm allowed by tool>
     """
 
 def sources() -> list[Source]:
@@ -5746,6 +5331,30 @@ def spanner_torque(force: QuantityLike, length: QuantityLike) -> Scalar:
         36 N m
     """
 
+def specific_energy(*, force: QuantityLike, rim_speed: QuantityLike, removal_rate: QuantityLike) -> Scalar:
+    """
+    Specific energy of a job from the force along the rim: u = F v / Q.
+
+    Args:
+        force: Force along the rim.
+        rim_speed: Speed of the rim.
+        removal_rate: Volume ground away in a time, like `"1050 mm3/min"`.
+
+    Returns:
+        The energy, in J/mm³.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or not above zero.
+
+    Source: statics; Groover, problem 25.4.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> u = hw.wheel.specific_energy(force="25 N", rim_speed="1508 m/min", removal_rate="1050 mm3/min")
+        >>> print(f"{u.m_as('J/mm^3'):.1f} J/mm3")
+        35.9 J/mm3
+    """
+
 def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_speed: QuantityLike | None = None) -> SpeedForRim:
     """
     Rotational speed at which the rim reaches a speed, capped at the marked one.
@@ -5767,48 +5376,6 @@ def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_spe
         >>> import hubwright as hw
         >>> hw.wheel.speed_for_rim("280 mm", "35 m/s", marked_speed="1910 rpm")
         <SpeedForRim 1910 rpm, capped at the marked speed>
-    """
-
-def stand_off(taper: TaperLike, *, spindle_diameter: QuantityLike, hub_diameter: QuantityLike, interference: QuantityLike | None = None, least_gap: QuantityLike | None = None, u_spindle: QuantityLike | None = None, u_hub: QuantityLike | None = None) -> StandOff:
-    """
-    How far a taper hub stands off its shoulder by hand, and what is left when it is drawn up.
-
-    Stand-off (D − d) / C, draw-up δ / C, with C the taper on diameter. Both cones are taken for straight and of
-    one angle.
-
-    Args:
-        taper: The taper of both, as text or what `hubwright.joint.taper` gave.
-        spindle_diameter: Diameter of the spindle's cone in the plane of its shoulder.
-        hub_diameter: Diameter of the hub's bore in the plane of its face.
-        interference: Interference on diameter to draw it up to; nothing by hand.
-        least_gap: Gap to leave in any case, beyond the uncertainty.
-        u_spindle: Standard uncertainty of the spindle's diameter; exact unless given.
-        u_hub: Standard uncertainty of the bore's diameter; exact unless given.
-
-    Returns:
-        StandOff: `.stand_off`, `.draw_up`, `.gap`, `.clears`, `.stand_off_to_make`, `.bore_to_make`.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No taper or no lengths. A hub that touches is no error.
-
-    Source: geometry; uncertainties by JCGM 100, from memory.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.stand_off(
-        ...     "1:4", spindle_diameter="40 mm", hub_diameter="39.98 mm", interference="12.5 um", least_gap="0.02 mm",
-        ... )
-        <StandOff 0.08 mm by hand, 0.03 mm left>
-    """
-
-def standard_tapers() -> list[str]:
-    """
-    Names of the standard cones without a size of their own, each as `taper` takes it.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.joint.standard_tapers()[:3]
-        ['1:3', '1:4', '1:5']
     """
 
 def strength(*, diameter: QuantityLike, hole: QuantityLike, density: QuantityLike, poisson: PlainLike, speed: QuantityLike, tensile_strength: QuantityLike | None = None, burst_factor: PlainLike | None = None, marked_speed: QuantityLike | None = None, thickness: QuantityLike | None = None, fragment_angle: QuantityLike | None = None) -> Strength:
@@ -5853,80 +5420,55 @@ def strength(*, diameter: QuantityLike, hole: QuantityLike, density: QuantityLik
         3340 rpm True
     """
 
-def tailstock(taper: TaperLike, *, between_centres: QuantityLike) -> Tailstock:
+def stub(*, diameter: QuantityLike, flange: QuantityLike, clearance: QuantityLike, stabiliser: QuantityLike | None = None, worn_diameter: QuantityLike | None = None, larger_flange: QuantityLike | None = None) -> Stub:
     """
-    How far to move the tailstock across for a taper between centres, L sin α.
+    What flange or stabiliser leave of a wheel, and what a larger flange would cost.
 
     Args:
-        taper: The taper, as text or what `hubwright.joint.taper` gave.
-        between_centres: Distance of the part's centres, above zero.
+        diameter: Diameter of the new wheel.
+        flange: Diameter of the flanges.
+        clearance: Clearance that flange or stabiliser need from the work, on radius; zero or above.
+        stabiliser: Diameter of the stabilisers.
+        worn_diameter: Diameter that the wheel has worn to.
+        larger_flange: Diameter of flanges that might replace these.
 
     Returns:
-        Tailstock: `.offset`, and `.by_rule`, L (D − d) / (2 l).
+        Stub: `.stub_diameter`, `.usable`, `.left`, `.lost`, `.lost_share`.
 
     Raises:
-        UnitError, TextError, OutOfRangeError: No taper or no length.
+        UnitError, TextError: No lengths.
+        OutOfRangeError: A flange that covers the wheel, or a wheel worn below its stub.
 
-    Source: geometry; ball centres are taken for granted.
+    Source: geometry.
 
     Examples:
         >>> import hubwright as hw
-        >>> hw.gauge.tailstock("1:20", between_centres="200 mm")
-        <Tailstock 4.9984 mm, by rule 5 mm>
+        >>> found = hw.wheel.stub(diameter="200 mm", flange="80 mm", clearance="2 mm", larger_flange="100 mm")
+        >>> found
+        <Stub 84 mm, usable 58 mm on radius>
+        >>> print(f"{found.lost:.0f~P} or {found.lost_share:.0%} lost by the larger flange")
+        10 mm or 11% lost by the larger flange
     """
 
-def taper(name: str) -> Taper:
+def superabrasive_limits(diameter: QuantityLike) -> SuperabrasiveLimits:
     """
-    A taper from its name or number.
+    How much a superabrasive wheel may be out of balance and run out at its sides.
 
     Args:
-        name: A ratio (`"1:5"`, `"7/24"`), a change of diameter over a length (`"3 in/ft"`, `"0.05 in/in"`,
-            `"5 %"`), an angle that says which it is (`"8 deg 30 min included"`, `"4.25 deg half"`), or a series
-            and number (`"Morse 3"`, `"B&S 9"`, `"Jarno 8"`, `"Jacobs 33"`, `"metric 80"`, `"steep 40"`).
+        diameter: Outside diameter, up to 750 mm.
 
     Returns:
-        Taper: `.half_angle`, `.cone_angle`, `.in_per_ft`, `.per_side`, `.on_diameter`, `.diameter_at()`,
-        `.axial_shift()` and more.
+        SuperabrasiveLimits: `.mass`, `.side_run_out`, `.high_speed_run_out`.
 
     Raises:
-        UnitError: No text.
-        TextError: Text that is no taper, an angle that doesn't say whether it is the included or the half one,
-            or a number that its series lacks.
-        OutOfRangeError: A cylinder (under 1:10000) or a plate (over 120° included).
+        UnitError, TextError, OutOfRangeError: No length, or one outside the table.
 
-    Source: ISO 1119 as adopted in GOST R 53440-2009, Table 1; tables of standard tapers for the series. 7:24
-    and the gauge diameters of metric and steep tapers are from memory: `.source` says so.
+    Source: Marinescu et al., Tables 4.4 and 4.5 (JIS B 4131).
 
     Examples:
         >>> import hubwright as hw
-        >>> hw.joint.taper("1:5")
-        <Taper 1:5, half angle 5.710593°>
-        >>> hw.joint.taper("Morse 3")
-        <Taper Morse 3, 1:19.9203, half angle 1.437822°>
-        >>> hw.joint.taper("3 in/ft").half_angle_text
-        '7° 7\\' 30.1"'
-    """
-
-def taper_grade(grade: int, length: QuantityLike) -> AngleGrade:
-    """
-    Tolerance of a cone's angle by its grade and length.
-
-    Args:
-        grade: 1 to 12, for AT1 to AT12.
-        length: Length of the cone, over 6 to 630 mm.
-
-    Returns:
-        AngleGrade: `.cone_angle` and `.on_diameter`.
-
-    Raises:
-        UnitError, TextError, OutOfRangeError: No length, or another grade or length.
-
-    Source: ISO 1947, from memory: it may caution, never refuse.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.joint.taper_grade(7, "50 mm")
-        <AngleGrade AT7 over 50 mm: 0.01575 mm on diameter>
+        >>> hw.wheel.superabrasive_limits("200 mm")
+        <SuperabrasiveLimits 0.001 kg, side run-out 0.02 mm>
     """
 
 def thread(designation: str) -> Thread:
@@ -5959,6 +5501,79 @@ def thread(designation: str) -> Thread:
         36.6 mm²
     """
 
+def three_weights(*, unbalance: QuantityLike, angle: QuantityLike, weight: QuantityLike, radius: QuantityLike, stuck_at: QuantityLike | None = None) -> BalanceWeights:
+    """
+    Where three equal weights go: one at φ + 180°, two at φ + 180° ± acos((U / m r - 1) / 2).
+
+    With one stuck, the other two balance it as well.
+
+    Args:
+        unbalance: Unbalance without the weights, zero or above.
+        angle: Where the rotor is heavy, from the ring's mark.
+        weight: Mass of one weight.
+        radius: Radius of its centre of mass.
+        stuck_at: Where one of them is stuck.
+
+    Returns:
+        BalanceWeights: `.positions`, `.reached`, `.residual`, `.says`, `.svg()`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: As for `two_weights`.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.three_weights(unbalance="450 g mm", angle="250 deg", weight="10 g", radius="54 mm")
+        <BalanceWeights move the weights to 70°, 164.8°, 335.2°>
+    """
+
+def through_feed(*, diameter: QuantityLike, speed: QuantityLike, angle: QuantityLike) -> Scalar:
+    """
+    How fast work is fed through a centreless grinder: v = π d n sin α.
+
+    Args:
+        diameter: Diameter of the regulating wheel.
+        speed: Its rotational speed.
+        angle: Its inclination, below 90 degrees.
+
+    Returns:
+        The feed, without slip.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or not above zero.
+
+    Source: Groover, problems 25.7 and 25.9.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> feed = hw.wheel.through_feed(diameter="125 mm", speed="200 rpm", angle="2.5 deg")
+        >>> print(f"{feed.m_as('mm/min'):.0f} mm/min")
+        3426 mm/min
+    """
+
+def through_feed_angle(*, diameter: QuantityLike, speed: QuantityLike, feed: QuantityLike) -> Scalar:
+    """
+    The inclination of the regulating wheel that feeds work through at a speed.
+
+    Args:
+        diameter: Diameter of the regulating wheel.
+        speed: Its rotational speed.
+        feed: The feed, below its rim speed.
+
+    Returns:
+        The angle.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a feed not below the rim speed.
+
+    Source: Groover, problem 25.8.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> angle = hw.wheel.through_feed_angle(diameter="150 mm", speed="500 rpm", feed="7 m/min")
+        >>> print(f"{angle.m_as('deg'):.1f} deg")
+        1.7 deg
+    """
+
 def tolerance_factor(size: QuantityLike) -> Scalar:
     """
     Standard tolerance factor, i = 0.45 ∛D + 0.001 D in µm with D in mm.
@@ -5980,94 +5595,165 @@ def tolerance_factor(size: QuantityLike) -> Scalar:
         2.375 µm
     """
 
-def tool_height(taper: TaperLike, *, small_diameter: QuantityLike, length: QuantityLike, off: QuantityLike) -> ToolHeight:
+def trial_runs(*, baseline: PlainLike, trials: SupportsGetItem[int, tuple[PlainLike, QuantityLike]], trial: QuantityLike | None = None, trial_mass: QuantityLike | None = None, radius: QuantityLike | None = None) -> TrialRuns:
     """
-    What a tool above or below the axis does to a taper: no cone but a hyperboloid.
+    Unbalance from the size of the readings alone: a baseline, and the same trial weight at several angles.
+
+    A_i² - A0² = T² + 2 A0 T cos(θ_i - φ). Three runs or more give T twice, from the mean and from the
+    differences, and their ratio less one is `.quality`. Two leave two answers.
 
     Args:
-        taper: What the slide is set to, as text or what `hubwright.joint.taper` gave.
-        small_diameter: Diameter that is cut at the small end.
-        length: Length of the taper.
-        off: How far off the axis the tool is, either way; less than the small end's radius.
+        baseline: Reading without the trial weight, above zero, in any unit of the meter.
+        trials: For each run the reading and where the trial weight was, like `[(7, "0 deg"), (12, "120 deg")]`.
+        trial: The trial weight as an unbalance, or
+        trial_mass: its mass, with
+        radius: its radius.
 
     Returns:
-        ToolHeight: `.angle_error`, `.per_side`, `.bow`: a nose gets a waist, a bore bulges inward.
+        TrialRuns: `.candidates`, `.corrections`, `.fitted`, `.quality`, `.doubtful`, `.svg()`.
 
     Raises:
-        UnitError, TextError, OutOfRangeError: No taper, no lengths, or a tool too far off.
+        MissingError: No trial weight.
+        UnitError, TextError, OutOfRangeError: Fewer than two runs, a baseline of zero, or readings that
+            contradict one another so far that no unbalance gives them.
 
-    Source: geometry.
+    Source: statics of a rigid rotor.
 
     Examples:
         >>> import hubwright as hw
-        >>> hw.gauge.tool_height("1:5", small_diameter="20 mm", length="35 mm", off="0.5 mm")
-        <ToolHeight -0.00526° off, -3.24 µm per side, 0.24 µm bow>
-    """
-
-def two_balls(*, ball_large: QuantityLike, ball_small: QuantityLike, depth_to_large: QuantityLike, depth_to_small: QuantityLike, u_ball: QuantityLike, u_depth: QuantityLike, length: QuantityLike | None = None) -> TwoBalls:
-    """
-    A taper bore, its large end up, in which a large and then a small ball come to rest.
-
-    sin α = (R₁ − R₂) / c, with c the distance of the centres.
-
-    Args:
-        ball_large: Diameter of the large ball.
-        ball_small: Diameter of the small ball.
-        depth_to_large: From the face down to the top of the large ball; negative where it stands proud.
-        depth_to_small: From the face down to the top of the small ball.
-        u_ball: Standard uncertainty of a ball's diameter; zero is your word that it is exact.
-        u_depth: Standard uncertainty of a depth.
-        length: Length of the bore, past which the small ball can't rest.
-
-    Returns:
-        TwoBalls: `.cone`, `.centres_apart`, `.diameters`, `.touch`, `.sensitivities`.
-
-    Raises:
-        UnitError, TextError: No lengths.
-        OutOfRangeError: Balls that don't fit, a cylinder or a plate.
-
-    Source: geometry; uncertainties by JCGM 100, from memory. Two balls can't show an error of form.
-
-    Examples:
-        >>> import hubwright as hw
-        >>> hw.gauge.two_balls(
-        ...     ball_large="40 mm", ball_small="32 mm", depth_to_large="-8 mm", depth_to_small="76 mm",
-        ...     u_ball="0.5 um", u_depth="5 um",
+        >>> hw.wheel.trial_runs(
+        ...     baseline=10, trials=[(7, "0 deg"), (12, "120 deg"), (18, "240 deg")], trial="50 g mm",
         ... )
-        <TwoBalls half angle 2.86598° ± 0.00074°>
+        <TrialRuns correct with 58.79 g mm at 40.1°, READINGS AGREE BADLY>
     """
 
-def two_diameters(*, small_diameter: QuantityLike, large_diameter: QuantityLike, apart: QuantityLike, u_diameter: QuantityLike, u_apart: QuantityLike) -> TwoDiameters:
+def truing(*, diameter: QuantityLike, hole: QuantityLike, thickness: QuantityLike, density: QuantityLike, eccentricity: QuantityLike) -> Truing:
     """
-    A cone from two diameters and the distance of their planes, tan α = (D − d) / (2 L).
+    What truing its rim on the hub does to the balance of a wheel that sits off centre.
 
     Args:
-        small_diameter: The small diameter.
-        large_diameter: The large diameter.
-        apart: Distance of their planes along the axis.
-        u_diameter: Standard uncertainty of a diameter; zero is your word that it is exact.
-        u_apart: Standard uncertainty of the distance.
+        diameter: Outside diameter before truing.
+        hole: Hole, below the diameter.
+        thickness: Thickness.
+        density: Density.
+        eccentricity: How far the wheel sits off the axis: half of the clearance that it hangs in.
 
     Returns:
-        TwoDiameters: `.cone`, `.sensitivities`.
+        Truing: `.before`, `.after`, `.stock`, `.rim_run_out`, `.trued_diameter`.
 
     Raises:
-        UnitError, TextError: No lengths.
-        OutOfRangeError: The wrong end named, a cylinder or a plate.
-
-    Source: geometry; uncertainties by JCGM 100, from memory. Two planes can't show an error of form.
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a wheel that truing would use up.
 
     Examples:
         >>> import hubwright as hw
-        >>> hw.gauge.two_diameters(
-        ...     small_diameter="31 mm", large_diameter="38.5 mm", apart="30 mm", u_diameter="2 um", u_apart="5 um",
+        >>> hw.wheel.truing(
+        ...     diameter="200 mm", hole="32 mm", thickness="20 mm", density="2250 kg/m3", eccentricity="0.06 mm",
         ... )
-        <TwoDiameters half angle 7.12502° ± 0.00582°>
+        <Truing 82.652 g mm before, 2.171 g mm after>
+    """
+
+def two_weights(*, unbalance: QuantityLike, angle: QuantityLike, weight: QuantityLike, radius: QuantityLike, stuck_at: QuantityLike | None = None) -> BalanceWeights:
+    """
+    Where two equal weights go on their ring: φ + 180° ± acos(U / 2 m r).
+
+    An unbalance beyond their reach is no error: the result says what could be reached, and where.
+
+    Args:
+        unbalance: Unbalance without the weights, zero or above.
+        angle: Where the rotor is heavy, from the ring's mark.
+        weight: Mass of one weight.
+        radius: Radius of its centre of mass.
+        stuck_at: Where one of them is stuck.
+
+    Returns:
+        BalanceWeights: `.positions`, `.reached`, `.residual`, `.says`, `.svg()`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a weight or radius not above zero.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.two_weights(unbalance="450 g mm", angle="40 deg", weight="10 g", radius="54 mm")
+        <BalanceWeights move the weights to 154.6°, 285.4°>
+        >>> hw.wheel.two_weights(unbalance="500 g mm", angle="40 deg", weight="4 g", radius="54 mm").reached
+        False
+    """
+
+def unbalance(spots: SupportsGetItem[int, HeavySpot]) -> UnbalanceSum:
+    """
+    What several causes of unbalance come to: those of known angle as vectors, the others at worst.
+
+    Args:
+        spots: The causes, made with `HeavySpot.clearance`, `.run_out`, `.hub_slot`, `.shaft_slot`, `.key`, `.hole`, `.lump`.
+
+    Returns:
+        UnbalanceSum: `.known`, `.greatest`, `.least`, `.svg()`.
+
+    Raises:
+        MissingError: No cause.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> Spot = hw.wheel.HeavySpot
+        >>> found = hw.wheel.unbalance([
+        ...     Spot.hub_slot(bore="22 mm", width="4 mm", depth="1.8 mm", length="18 mm", density="7850 kg/m3", angle="0 deg"),
+        ...     Spot.key(bore="22 mm", depth="1.8 mm", width="4 mm", height="4 mm", length="18 mm", density="7850 kg/m3", angle="0 deg"),
+        ...     Spot.clearance(mass="1.35 kg", clearance="0.03 mm"),
+        ... ])
+        >>> found
+        <UnbalanceSum 8.317 to 32.183 g mm>
+    """
+
+def wear(*, ground: QuantityLike, ratio: PlainLike, diameter: QuantityLike, width: QuantityLike) -> Wear:
+    """
+    How much a wheel wears by grinding a volume away, at the grinding ratio of the job.
+
+    Args:
+        ground: Volume ground away.
+        ratio: Grinding ratio of the job; yours, see `grinding_ratio`.
+        diameter: Diameter of the wheel before.
+        width: Width of the wheel that grinds.
+
+    Returns:
+        Wear: `.radial`, `.worn`, `.diameter_left`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or more wear than there is wheel.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.wear(ground="3000 mm3", ratio=18, diameter="200 mm", width="20 mm")
+        <Wear 0.0133 mm on radius, 199.9735 mm left>
     """
 
 def word_lists() -> list[tuple[str, list[str]]]:
     """
     The words of every class of `hubwright.words`, as the compiled part knows them.
+    """
+
+def worn_speed(*, diameter: QuantityLike, worn_diameter: QuantityLike, rim_speed: QuantityLike, marked_speed: QuantityLike | None = None, marked_rim_speed: QuantityLike | None = None) -> WornSpeed:
+    """
+    The speed to set as a wheel wears, to keep its rim going, capped at what is marked on it.
+
+    Args:
+        diameter: Diameter of the new wheel.
+        worn_diameter: Diameter it has worn to, or will: that of its stub, for one.
+        rim_speed: Rim speed to keep.
+        marked_speed: Rotational speed marked on the wheel: a ceiling however small it has worn.
+        marked_rim_speed: Rim speed marked on the wheel.
+
+    Returns:
+        WornSpeed: `.speed`, `.new_speed`, `.capped`, `.rim_speed_if_kept`.
+
+    Raises:
+        UnitError, TextError, OutOfRangeError: No quantities of these kinds, or a worn diameter not below the new one.
+
+    Source: kinematics; the cap is 29 CFR 1910.215(d)(1).
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.worn_speed(diameter="200 mm", worn_diameter="155 mm", rim_speed="30 m/s", marked_speed="3340 rpm")
+        <WornSpeed 2864.79 rpm new, 3340 rpm worn, held down by the marking>
     """
 
 def write_demo(folder: str | PathLike[str]) -> tuple[list[Path], str]:

@@ -502,3 +502,14 @@ class Spread(StrEnum):
     """Likelier in the middle, within plus or minus the size."""
     U_SHAPED = "u-shaped"
     """Likelier at plus and minus the size, as of something that swings."""
+
+
+class GrindKind(StrEnum):
+    """How wheel and work meet."""
+
+    SURFACE = "surface"
+    """Flat work under the wheel's rim."""
+    EXTERNAL = "external"
+    """Round work from outside."""
+    INTERNAL = "internal"
+    """A bore from inside."""

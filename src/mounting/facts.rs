@@ -15,8 +15,8 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Torque, Velocity, Words,
+    Angle, AngularVelocity, BalanceGrade, Date, Length, Mass, MassDensity, Pressure, Ratio, Shop,
+    TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, Words,
 };
 use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};
 use crate::wheel::flange::has_table;
@@ -191,7 +191,8 @@ macro_rules! define_facts {
 with_parts!(define_facts);
 
 /// What contradicts itself in a row of numbers: a hole as large as its wheel, a
-/// flange larger than it, or a thread without room for its pitch, bore or slot. Such a row was mistyped, and any verdict on it would
+/// flange larger than it, a thread without room for its pitch, bore or slot, or
+/// a wheel heavier than its rotor. Such a row was mistyped, and any verdict on it would
 /// be about another mounting.
 ///
 /// # Errors
@@ -231,7 +232,34 @@ pub(crate) fn contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> 
             .into());
         }
     }
-    thread_contradiction(&number)
+    thread_contradiction(&number)?;
+    mass_contradiction(number)
+}
+
+/// A wheel heavier than all that turns with it.
+fn mass_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
+    static PLACES: LazyLock<[usize; 2]> = LazyLock::new(|| {
+        [("wheel", "mass"), ("hub", "rotor_mass")].map(|(place, name)| {
+            let is = |field: &Field| field.place == place && field.name == name;
+            FIELDS.iter().position(is).unwrap_or(usize::MAX)
+        })
+    });
+    let [wheel, rotor] = PLACES.map(&number);
+    if wheel > rotor {
+        let [wheel_field, rotor_field] = PLACES.map(|at| &FIELDS[at]);
+        return Err(ErrorKind::BadRow {
+            why: format!(
+                "has a {} of {} in a {} of {}",
+                wheel_field.heading(),
+                wheel_field.show(wheel, Shop::Metric),
+                rotor_field.heading(),
+                rotor_field.show(rotor, Shop::Metric)
+            ),
+            hint: "the rotor is the wheel and all that turns with it; weigh both again".into(),
+        }
+        .into());
+    }
+    Ok(())
 }
 
 /// A pitch, bore, slot or face that the nut's thread has no room for.

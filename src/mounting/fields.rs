@@ -13,8 +13,8 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, Date, Decimal, Length, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Torque, Velocity,
+    Angle, AngularVelocity, BalanceGrade, Date, Decimal, Length, Mass, MassDensity, Pressure,
+    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -127,6 +127,8 @@ macro_rules! with_parts {
                     poisson_ratio: Ratio = "poisson ratio" ["poisson's ratio", "poisson"], UnderHalf, Absent;
                     /// Factor against bursting asked for: bursting speed over speed, squared.
                     burst_factor: Ratio = "burst factor" ["bursting factor", "factor against bursting"], OneOrMore, Absent;
+                    /// Mass.
+                    mass: Mass = "mass" ["weight"], Positive, Absent;
                 }
                 /// A flange: the fixed one of the hub or the loose one.
                 Flange {
@@ -210,6 +212,14 @@ macro_rules! with_parts {
                     thread_slot_depth: Length = "thread slot depth" ["thread keyway depth"], ZeroOrMore, Zero;
                     /// Proof stress of the thread for the nut.
                     thread_proof_stress: Pressure = "thread proof stress" [], Positive, Absent;
+                    /// Mass of all that turns with it: wheel, flanges, hub, nut.
+                    rotor_mass: Mass = "rotor mass" ["mass with wheel", "balanced mass"], Positive, Absent;
+                    /// Balance quality grade asked for, such as G2.5.
+                    balance_grade: BalanceGrade = "balance grade" ["grade of balance", "balance quality grade"], Positive, Absent;
+                    /// Unbalance left after balancing, as measured.
+                    residual_unbalance: Unbalance = "residual unbalance" ["unbalance left"], ZeroOrMore, Absent;
+                    /// Unbalance of the bare hub: key slot, key, spanner holes, filler.
+                    bare_unbalance: Unbalance = "bare unbalance" ["own unbalance"], ZeroOrMore, Zero;
                 }
                 /// The nut.
                 Nut {

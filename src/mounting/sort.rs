@@ -5,10 +5,10 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, Date, Decimal, Exact, FRACTION, Kind, Length, MassDensity, Pressure,
-    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Velocity, Words, degree,
-    figure, foot_per_minute, inches, kelvin, millimetres, number, per_kelvin, read,
-    takes_fractions,
+    Angle, AngularVelocity, BalanceGrade, Date, Decimal, Exact, FRACTION, Kind, Length, Mass,
+    MassDensity, Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque,
+    Unbalance, Velocity, Words, degree, figure, foot_per_minute, inches, kelvin, millimetres,
+    number, per_kelvin, read, takes_fractions,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -85,6 +85,9 @@ shown! {
     }, most 1e9;
     Pressure: |p, _shop| format!("{} MPa", figure(p / 1e9, 4)), most 1e15;
     MassDensity: |d, _shop| format!("{} kg/m3", figure(d / 1e3, 2)), most 30e6;
+    Mass: |m, _shop| format!("{} kg", figure(m / 1e9, 6)), most 1e13;
+    Unbalance: |u, _shop| format!("{} g mm", figure(u / 1e6, 3)), most 1e14;
+    BalanceGrade: |g, _shop| format!("{} mm/s", figure(g / 1e6, 4)), most 1e10;
 }
 
 impl FieldType for Ratio {

@@ -11,8 +11,9 @@ use super::terms::Terms;
 use crate::error::Error;
 use crate::source::Source;
 use crate::units::{
-    Angle, AngularVelocity, Date, Exact, Length, Pressure, Ratio, Shop, Velocity, degree,
-    megapascal, meter_per_second, millimeter, ratio, revolution_per_minute, words,
+    Angle, AngularVelocity, Date, Exact, Length, Pressure, Ratio, Shop, Unbalance, Velocity,
+    degree, gram_millimeter, megapascal, meter_per_second, millimeter, ratio,
+    revolution_per_minute, words,
 };
 
 words! {
@@ -62,6 +63,8 @@ pub enum Figure {
     Angle(Angle),
     /// Stress.
     Stress(Pressure),
+    /// Unbalance.
+    Unbalance(Unbalance),
     /// Day.
     Day(Date),
     /// Plain factor.
@@ -80,6 +83,7 @@ impl Figure {
             Measure::Size => Some(Self::Size(Exact::from_exact(fact))),
             Measure::Angle => Some(Self::Angle(Exact::from_exact(fact))),
             Measure::Stress => Some(Self::Stress(Exact::from_exact(fact))),
+            Measure::Unbalance => Some(Self::Unbalance(Exact::from_exact(fact))),
             Measure::Day => Some(Self::Day(Date::from_days(fact as i64))),
             Measure::Factor => Some(Self::Factor(Exact::from_exact(fact))),
         }
@@ -93,6 +97,7 @@ impl Figure {
             Self::Size(d) => d.get::<millimeter>(),
             Self::Angle(a) => a.get::<degree>(),
             Self::Stress(p) => p.get::<megapascal>(),
+            Self::Unbalance(u) => u.get::<gram_millimeter>(),
             Self::Day(day) => return day.days() as f64,
             Self::Factor(factor) => factor.get::<ratio>(),
         }
@@ -121,6 +126,7 @@ fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
         Measure::Size => Length::shown(fact, shop),
         Measure::Angle => Angle::shown(fact, shop),
         Measure::Stress => Pressure::shown(fact, shop),
+        Measure::Unbalance => Unbalance::shown(fact, shop),
         Measure::Day => Date::from_days(fact as i64).to_string(),
         Measure::Factor => (Ratio::SORT.show)(fact, shop),
     }
@@ -144,7 +150,7 @@ pub struct Finding {
     pub margin: Option<f64>,
     /// Margin as a share of the demand, for ranking.
     pub share: Option<f64>,
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `days`, or empty for none and for a plain factor.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `g mm`, `days`, or empty for none and for a plain factor.
     pub unit: &'static str,
     /// Who demands it; `None` when nothing could be judged.
     pub source: Option<Source>,
@@ -192,6 +198,7 @@ impl Finding {
                 Measure::Size => "mm",
                 Measure::Angle => "deg",
                 Measure::Stress => "MPa",
+                Measure::Unbalance => "g mm",
                 Measure::Day => "days",
             },
             source: Some(source),

@@ -1,6 +1,7 @@
 //! The Python package's compiled part: conversions and docstrings, no formula.
 
 mod arrow;
+mod balance;
 mod braze;
 mod checked;
 mod column;
@@ -8,6 +9,7 @@ mod dicts;
 mod errors;
 mod files;
 mod gauge;
+mod grind;
 mod joint;
 mod key;
 mod keyway;
@@ -19,8 +21,11 @@ mod quantity;
 mod rings;
 mod spanner;
 mod strength;
+mod stub;
 mod taper;
 mod thread;
+mod trials;
+mod unbalance;
 mod verdict;
 mod warmth;
 mod wheel;
@@ -35,6 +40,11 @@ mod _core {
     use super::arrow::ArrowColumn;
     #[pymodule_export]
     use super::arrow::ArrowTable;
+    #[pymodule_export]
+    use super::balance::{
+        Balance, SharedBalance, SuperabrasiveLimits, balance, balance_grades, shared_balance,
+        superabrasive_limits,
+    };
     #[pymodule_export]
     use super::braze::{BrazedKey, PublishedGap, brazed_key, published_gaps};
     #[pymodule_export]
@@ -64,6 +74,11 @@ mod _core {
     use super::gauge::{
         ConeFit, MeasuredCone, OverRollers, TwoBalls, TwoDiameters, cone_fit, over_rollers,
         two_balls, two_diameters,
+    };
+    #[pymodule_export]
+    use super::grind::{
+        Ground, Wear, creep_stroke, fitted_roughness, grind, grinding_ranges, grinding_ratio,
+        ring_volume, specific_energy, through_feed, through_feed_angle, wear,
     };
     #[pymodule_export]
     use super::joint::{
@@ -99,9 +114,18 @@ mod _core {
     #[pymodule_export]
     use super::strength::{Fragment, Strength, strength};
     #[pymodule_export]
+    use super::stub::{Dressing, Stub, WornSpeed, dress, stub, worn_speed};
+    #[pymodule_export]
     use super::taper::{AngleGrade, Taper, finest_grade, standard_tapers, taper, taper_grade};
     #[pymodule_export]
     use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};
+    #[pymodule_export]
+    use super::trials::{
+        BalanceWeights, InfluenceCoefficient, TrialRuns, influence_coefficient, three_weights,
+        trial_runs, two_weights,
+    };
+    #[pymodule_export]
+    use super::unbalance::{HeavySpot, Truing, UnbalanceSum, UnbalanceVector, truing, unbalance};
     #[pymodule_export]
     use super::verdict::{Finding, Rule, Source, Verdict, check, rules, sources};
     #[pymodule_export]

@@ -16,8 +16,8 @@ use crate::mounting::fields::with_parts;
 use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, MarkingSays, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Torque, Velocity, ratio,
+    Angle, AngularVelocity, BalanceGrade, Date, Length, Mass, MassDensity, Pressure, Ratio, Shop,
+    TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, ratio,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -83,7 +83,10 @@ quantity_fields!(
     TemperatureCoefficient,
     Pressure,
     MassDensity,
-    Torque
+    Torque,
+    Mass,
+    Unbalance,
+    BalanceGrade
 );
 
 impl FieldCrossing for Ratio {

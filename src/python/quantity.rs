@@ -12,12 +12,16 @@ use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
-    Angle, AngularVelocity, Area, Decimal, Energy, Force, Kind, Length, Mass, MassDensity,
-    Pressure, TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque,
-    Velocity, Volume, cubic_millimeter, degree, degree_celsius, joule, kelvin, kilogram,
+    Angle, AngularVelocity, Area, BalanceGrade, Decimal, Energy, Force, GrainDensity, Kind, Length,
+    Mass, MassDensity, Power, Pressure, RemovalRate, SpecificEnergy, TemperatureCoefficient,
+    TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance, Velocity, Volume,
+    WidthRemovalRate, cubic_meter_per_second, cubic_millimeter, cubic_millimeter_per_second,
+    cubic_millimeter_per_second_millimeter, degree, degree_celsius, grade_number, gram_millimeter,
+    joule, joule_per_cubic_meter, joule_per_cubic_millimeter, kelvin, kilogram, kilogram_meter,
     kilogram_per_cubic_meter, megapascal, meter, meter_per_second, millimeter, newton,
-    newton_meter, number, pascal, per_kelvin, radian, radian_per_second, read,
-    revolution_per_minute, square_millimeter,
+    newton_meter, number, pascal, per_kelvin, per_square_meter, per_square_millimeter, radian,
+    radian_per_second, read, revolution_per_minute, square_meter_per_second, square_millimeter,
+    watt,
 };
 
 /// A kind of quantity that crosses.
@@ -65,6 +69,17 @@ crossing! {
     // pint does not tell a torque from an energy.
     Torque: "newton * meter" as newton_meter, out "newton * meter" as newton_meter, naming [];
     Energy: "joule" as joule, out "joule" as joule, naming [];
+    Power: "watt" as watt, out "watt" as watt, naming [];
+    Unbalance: "kilogram * meter" as kilogram_meter, out "gram * millimeter" as gram_millimeter, naming [];
+    BalanceGrade: "millimeter / second" as grade_number, out "millimeter / second" as grade_number, naming [];
+    // pint takes a pressure for it: 1 GPa is 1 J/mm³.
+    SpecificEnergy: "joule / meter ** 3" as joule_per_cubic_meter,
+        out "joule / millimeter ** 3" as joule_per_cubic_millimeter, naming ["joule", "watt", "pound", "horsepower"];
+    RemovalRate: "meter ** 3 / second" as cubic_meter_per_second,
+        out "millimeter ** 3 / second" as cubic_millimeter_per_second, naming [];
+    WidthRemovalRate: "meter ** 2 / second" as square_meter_per_second,
+        out "millimeter ** 2 / second" as cubic_millimeter_per_second_millimeter, naming [];
+    GrainDensity: "1 / meter ** 2" as per_square_meter, out "1 / millimeter ** 2" as per_square_millimeter, naming [];
 }
 
 impl Crossing for ThermodynamicTemperature {

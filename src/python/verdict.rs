@@ -12,7 +12,7 @@ use crate::mounting::verdict::Figure;
 use crate::mounting::{self, Outcome, RULES, Terms};
 use crate::solid::rings::ROTATING_RINGS;
 use crate::source;
-use crate::tables::{flanges, friction, laws, materials};
+use crate::tables::{flanges, friction, grinding, laws, materials};
 use crate::units::{Date, Length, Shop, Words};
 
 /// A citation: where a number or a rule comes from.
@@ -161,6 +161,9 @@ pub fn sources() -> Vec<Source> {
         .chain(crate::joint::KEY_SOURCES.iter().copied())
         .chain(crate::joint::TAPER_SOURCES.iter().copied())
         .chain(crate::gauge::SOURCES.iter().copied())
+        .chain(crate::wheel::balance::SOURCES.iter().copied())
+        .chain(crate::wheel::grind::SOURCES.iter().copied())
+        .chain(grinding::SOURCES)
         .chain([crate::wheel::speed::KINEMATICS, ROTATING_RINGS, SMOOTHING])
         .chain([materials::STATED, materials::METALS, materials::COLD_STEEL.source])
         .chain(by_name)
@@ -177,6 +180,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Size(d) => Out(d).into_pyobject(py),
             Figure::Angle(a) => Out(a).into_pyobject(py),
             Figure::Stress(p) => Out(p).into_pyobject(py),
+            Figure::Unbalance(u) => Out(u).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
             Figure::Factor(factor) => factor.to_python(py),
         })
@@ -232,7 +236,7 @@ impl Finding {
         self.0.share
     }
 
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `days`, or empty.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `g mm`, `days`, or empty.
     #[getter]
     fn unit(&self) -> &'static str {
         self.0.unit

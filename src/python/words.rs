@@ -19,7 +19,7 @@ use crate::joint::{
 use crate::mounting::{Law, MarkingSays, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
 use crate::wheel::{
-    Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Restriction, Shape,
+    Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, GrindKind, MachineKind, Restriction, Shape,
 };
 
 /// A list of words that has a class in `hubwright.words`.
@@ -75,7 +75,8 @@ named!(
     Toward,
     GuardBand,
     Ruling,
-    Spread
+    Spread,
+    GrindKind
 );
 
 /// Reads a word.

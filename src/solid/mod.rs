@@ -2,7 +2,9 @@
 
 pub mod chance;
 pub mod rings;
+pub mod rotor;
 pub mod screw;
 
 pub use rings::{Compound, Held, Interface, Point, Ring, RingFound, compound};
+pub use rotor::UnbalanceVector;
 pub use screw::{Face, Screw};

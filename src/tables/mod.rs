@@ -1,9 +1,11 @@
 //! Printed numbers, one file a standard.
 
+pub mod balance;
 pub mod brazing;
 pub mod expansion;
 pub mod flanges;
 pub mod friction;
+pub mod grinding;
 pub mod grits;
 pub mod iso286;
 pub mod keys;

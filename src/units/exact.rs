@@ -1,9 +1,10 @@
 //! Whole numbers for comparing: a size on its limit stays on its limit.
 
 use super::{
-    Angle, AngularVelocity, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
-    TemperatureInterval, Torque, Velocity, kelvin, kilogram_per_cubic_meter, meter,
-    meter_per_second, newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute,
+    Angle, AngularVelocity, BalanceGrade, Length, Mass, MassDensity, Pressure, Ratio,
+    TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, grade_number,
+    gram_millimeter, kelvin, kilogram, kilogram_per_cubic_meter, meter, meter_per_second,
+    newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute,
 };
 
 /// A length as a whole number of nanometres, for comparing with a limit.
@@ -39,7 +40,8 @@ impl From<Nanometres> for Length {
 pub trait Exact: Copy {
     /// Whole steps, half to even: nanometres, micrometres a second, millionths
     /// of a turn a minute, nanoradians, thousandths of a kelvin, millipascals,
-    /// grams a cubic metre, thousand millionths of a ratio, millionths of a newton metre.
+    /// grams a cubic metre, thousand millionths of a ratio, millionths of a newton metre, of a gram
+    /// millimetre and of a grade, micrograms.
     fn exact(self) -> f64;
     /// The quantity that so many steps make.
     fn from_exact(steps: f64) -> Self;
@@ -71,4 +73,7 @@ exact! {
     Pressure: pascal, 1e3;
     MassDensity: kilogram_per_cubic_meter, 1e3;
     Ratio: ratio, 1e9;
+    Mass: kilogram, 1e9;
+    Unbalance: gram_millimeter, 1e6;
+    BalanceGrade: grade_number, 1e6;
 }

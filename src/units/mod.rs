@@ -6,6 +6,7 @@
 mod bounds;
 mod date;
 mod exact;
+mod own;
 mod read;
 mod show;
 mod words;
@@ -13,6 +14,12 @@ mod words;
 pub(crate) use bounds::{below, finite, positive, positive_length, shown_mm, within, zero_or_more};
 pub use date::Date;
 pub use exact::{Exact, Nanometres};
+pub use own::{
+    BalanceGrade, GrainDensity, RemovalRate, SpecificEnergy, Unbalance, UnitOf, WidthRemovalRate,
+    cubic_meter_per_second, cubic_millimeter_per_second, cubic_millimeter_per_second_millimeter,
+    grade_number, gram_millimeter, joule_per_cubic_meter, joule_per_cubic_millimeter,
+    kilogram_meter, per_square_meter, per_square_millimeter, square_meter_per_second,
+};
 pub use read::{Decimal, Kind, Spelling, number, read};
 pub(crate) use read::{FRACTION, takes_fractions};
 pub use show::{Shop, figure, inches, millimetres};
@@ -34,7 +41,7 @@ pub use uom::si::f64::{
 };
 pub use uom::si::force::newton;
 pub use uom::si::length::{foot, inch, meter, micrometer, millimeter};
-pub use uom::si::mass::kilogram;
+pub use uom::si::mass::{gram, kilogram};
 pub use uom::si::mass_density::kilogram_per_cubic_meter;
 pub use uom::si::power::watt;
 pub use uom::si::pressure::{gigapascal, megapascal, pascal};
@@ -44,4 +51,4 @@ pub use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
 pub use uom::si::thermodynamic_temperature::degree_celsius;
 pub use uom::si::torque::newton_meter;
 pub use uom::si::velocity::{foot_per_minute, meter_per_second, millimeter_per_second};
-pub use uom::si::volume::cubic_millimeter;
+pub use uom::si::volume::{cubic_meter, cubic_millimeter};

@@ -1,13 +1,17 @@
 //! Reading quantities that people typed, once and strictly.
 
 use super::{
-    Angle, AngularVelocity, Area, Energy, Force, Length, Mass, MassDensity, Power, Pressure,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
-    Volume, cubic_millimeter, degree, degree_celsius, degree_fahrenheit, degree_per_second, foot,
-    foot_per_minute, inch, joule, kelvin, kilogram, kilogram_per_cubic_meter, meter,
-    meter_per_second, micrometer, millimeter, millimeter_per_second, newton, newton_meter, pascal,
-    per_kelvin, radian, radian_per_second, revolution_per_minute, revolution_per_second,
-    square_millimeter, watt,
+    Angle, AngularVelocity, Area, BalanceGrade, Energy, Force, GrainDensity, Length, Mass,
+    MassDensity, Power, Pressure, RemovalRate, SpecificEnergy, TemperatureCoefficient,
+    TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance, Velocity, Volume,
+    WidthRemovalRate, cubic_millimeter, cubic_millimeter_per_second,
+    cubic_millimeter_per_second_millimeter, degree, degree_celsius, degree_fahrenheit,
+    degree_per_second, foot, foot_per_minute, grade_number, gram_millimeter, inch, joule,
+    joule_per_cubic_meter, joule_per_cubic_millimeter, kelvin, kilogram, kilogram_meter,
+    kilogram_per_cubic_meter, meter, meter_per_second, micrometer, millimeter,
+    millimeter_per_second, newton, newton_meter, pascal, per_kelvin, per_square_meter,
+    per_square_millimeter, radian, radian_per_second, revolution_per_minute, revolution_per_second,
+    square_meter_per_second, square_millimeter, watt,
 };
 use crate::error::{Error, ErrorKind, cut};
 
@@ -28,6 +32,8 @@ pub trait Kind: Copy + 'static {
     const EXAMPLE: &'static str;
     /// Every accepted spelling of a unit; the first is the one shown.
     const SPELLINGS: &'static [Spelling<Self>];
+    /// A letter before the number that says its kind and unit, as in `G2.5`.
+    const LETTER: Option<char> = None;
 
     /// Whether it is a number that can be held.
     fn finite(self) -> bool;
@@ -47,10 +53,11 @@ pub trait Kind: Copy + 'static {
 }
 
 macro_rules! kinds {
-    ($($kind:ty: $name:literal, $example:literal, [$($text:literal => $build:expr),+ $(,)?];)+) => {$(
+    ($($kind:ty: $name:literal, $example:literal, $(letter $letter:literal,)? [$($text:literal => $build:expr),+ $(,)?];)+) => {$(
         impl Kind for $kind {
             const NAME: &'static str = $name;
             const EXAMPLE: &'static str = $example;
+            $(const LETTER: Option<char> = Some($letter);)?
             const SPELLINGS: &'static [Spelling<Self>] =
                 &[$(Spelling { text: $text, build: $build }),+];
             fn finite(self) -> bool {
@@ -162,6 +169,44 @@ kinds! {
         "um/m/K" => |v| Self::new::<per_kelvin>(v / 1e6),
         "µm/m/K" => |v| Self::new::<per_kelvin>(v / 1e6),
         "ppm/K" => |v| Self::new::<per_kelvin>(v / 1e6), "1/K" => Self::new::<per_kelvin>,
+    ];
+    Unbalance: "unbalance", "120 g mm", [
+        "g mm" => Self::new::<gram_millimeter>, "g·mm" => Self::new::<gram_millimeter>,
+        "gmm" => Self::new::<gram_millimeter>,
+        "kg mm" => |v| Self::new::<gram_millimeter>(v * 1000.0),
+        "kg m" => Self::new::<kilogram_meter>,
+        "oz in" => |v| Self::new::<kilogram_meter>(v * POUND / 16.0 * INCH),
+        "oz·in" => |v| Self::new::<kilogram_meter>(v * POUND / 16.0 * INCH),
+    ];
+    BalanceGrade: "balance grade", "G2.5", letter 'G', ["mm/s" => Self::new::<grade_number>];
+    SpecificEnergy: "specific energy", "40 J/mm3", [
+        "J/mm3" => Self::new::<joule_per_cubic_millimeter>,
+        "J/mm³" => Self::new::<joule_per_cubic_millimeter>,
+        "W s/mm3" => Self::new::<joule_per_cubic_millimeter>,
+        "in lbf/in3" => |v| Self::new::<joule_per_cubic_meter>(v * POUND_FORCE / (INCH * INCH)),
+        "hp min/in3" => |v| {
+            Self::new::<joule_per_cubic_meter>(
+                v * 550.0 * FOOT * POUND_FORCE * 60.0 / (INCH * INCH * INCH),
+            )
+        },
+    ];
+    RemovalRate: "removal rate", "80 mm3/s", [
+        "mm3/s" => Self::new::<cubic_millimeter_per_second>,
+        "mm³/s" => Self::new::<cubic_millimeter_per_second>,
+        "mm3/min" => |v| Self::new::<cubic_millimeter_per_second>(v / 60.0),
+        "cm3/min" => |v| Self::new::<cubic_millimeter_per_second>(v * 1000.0 / 60.0),
+        "in3/min" => |v| Self::new::<cubic_millimeter_per_second>(v * 16_387.064 / 60.0),
+    ];
+    WidthRemovalRate: "removal rate of a width", "4 mm3/(mm s)", [
+        "mm3/(mm s)" => Self::new::<cubic_millimeter_per_second_millimeter>,
+        "mm3/mm/s" => Self::new::<cubic_millimeter_per_second_millimeter>,
+        "mm2/s" => Self::new::<cubic_millimeter_per_second_millimeter>,
+        "m2/s" => Self::new::<square_meter_per_second>,
+    ];
+    GrainDensity: "density of cutting points", "2 1/mm2", [
+        "1/mm2" => Self::new::<per_square_millimeter>, "/mm2" => Self::new::<per_square_millimeter>,
+        "1/cm2" => |v| Self::new::<per_square_millimeter>(v / 100.0),
+        "1/in2" => |v| Self::new::<per_square_meter>(v / (INCH * INCH)),
     ];
 }
 
@@ -284,6 +329,12 @@ pub fn read<K: Kind>(text: &str) -> Result<K, Error> {
         why,
         hint: hint(),
     };
+    if let Some(letter) = K::LETTER
+        && let Some(rest) = trimmed.strip_prefix([letter, letter.to_ascii_lowercase()])
+        && let (Ok(value), Some(unit)) = (number(rest, Decimal::Point), K::SPELLINGS.first())
+    {
+        return Ok((unit.build)(value));
+    }
     // The longest ending that is a unit and leaves a number: "3000 1/min" is
     // 3000 of 1/min, and "5/16 in" five sixteenths of an inch.
     let mut why = None;

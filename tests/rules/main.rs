@@ -5,6 +5,7 @@
 //! by hand. A row names its case by outcome, source and template, so that a
 //! case without a row, or a row without a case, fails below.
 
+mod balance;
 mod blotter;
 mod fit;
 mod flange;
@@ -25,8 +26,9 @@ use hubwright::mounting::{
 };
 use hubwright::source::Source;
 use hubwright::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Torque, Velocity, degree,
-    inch, kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton_meter,
+    Angle, AngularVelocity, BalanceGrade, Date, Length, Mass, MassDensity, Pressure, Ratio, Torque,
+    Unbalance, Velocity, degree, grade_number, gram_millimeter, inch, kilogram,
+    kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton_meter,
     revolution_per_minute,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
@@ -57,6 +59,18 @@ fn density(density: f64) -> Datum<MassDensity> {
 
 fn torque(torque: f64) -> Datum<Torque> {
     Torque::new::<newton_meter>(torque).into()
+}
+
+fn kg(mass: f64) -> Datum<Mass> {
+    Mass::new::<kilogram>(mass).into()
+}
+
+fn gmm(amount: f64) -> Datum<Unbalance> {
+    Unbalance::new::<gram_millimeter>(amount).into()
+}
+
+fn grade(number: f64) -> Datum<BalanceGrade> {
+    BalanceGrade::new::<grade_number>(number).into()
 }
 
 fn plain(number: f64) -> Datum<Ratio> {
@@ -151,6 +165,11 @@ fn sound() -> Mounting {
     m.nut.face_diameter = mm(60.0);
     m.nut.face_hole = mm(42.0);
     m.nut.proof_stress = mpa(300.0);
+    m.wheel.mass = kg(1.3);
+    m.hub.rotor_mass = kg(3.0);
+    m.hub.balance_grade = grade(2.5);
+    m.hub.residual_unbalance = gmm(12.0);
+    m.hub.bare_unbalance = gmm(8.0);
     m
 }
 
@@ -362,6 +381,7 @@ fn tables() -> Vec<Table> {
         guard::tables(),
         key::tables(),
         seat::tables(),
+        balance::tables(),
     ];
     subjects.into_iter().flatten().collect()
 }

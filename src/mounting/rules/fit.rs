@@ -65,7 +65,7 @@ fn tightest(f: &Facts) -> (f64, f64) {
 }
 
 #[inline(always)]
-fn widest(f: &Facts) -> (f64, f64) {
+pub(super) fn widest(f: &Facts) -> (f64, f64) {
     let hole = f.wheel.hole.greatest_with(f.wheel.largest_hole);
     (hole.0, f.hub.spigot.least_with(f.hub.smallest_spigot).0)
 }

@@ -5,6 +5,7 @@
 //! words, so that a million mountings take a fraction of a second. A
 //! [`Finding`](super::Finding) with words is built from that for what is shown.
 
+mod balance;
 mod blotter;
 mod fit;
 mod flange;
@@ -25,7 +26,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 30] = [
+pub static RULES: [&Rule; 31] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::MARKING_DISAGREES,
@@ -55,6 +56,7 @@ pub static RULES: [&Rule; 30] = [
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
     &seat::SEAT_TOUCHES_SHOULDER,
+    &balance::UNBALANCE,
     &guard::GUARD_OPEN,
 ];
 
@@ -78,6 +80,8 @@ pub enum Measure {
     Angle,
     /// Stress.
     Stress,
+    /// Unbalance.
+    Unbalance,
     /// Date.
     Day,
     /// Plain factor.
