@@ -14,7 +14,7 @@ use std::f64::consts::PI;
 pub(crate) use self::condense::Compliance;
 use self::contact::Contact;
 pub(crate) use self::contact::{Path, Pressed};
-use self::element::GAUSS;
+pub(crate) use self::element::GAUSS;
 pub(crate) use self::front::Front;
 pub(crate) use self::mesh::Fineness;
 

@@ -17,7 +17,7 @@ impl Lame {
 }
 
 /// Points and weights of Gauss's rule of three on -1 to 1.
-pub(super) const GAUSS: [(f64, f64); 3] =
+pub(crate) const GAUSS: [(f64, f64); 3] =
     [(-0.774_596_669_241_483_4, 5.0 / 9.0), (0.0, 8.0 / 9.0), (0.774_596_669_241_483_4, 5.0 / 9.0)];
 
 /// The three parabolas of a line's nodes at a point from -1 to 1.
