@@ -15,6 +15,7 @@ mod parts;
 mod press;
 mod quantity;
 mod rings;
+mod seat;
 mod spanner;
 mod strength;
 mod thread;
@@ -65,6 +66,11 @@ mod _core {
     use super::rings::{
         Elastic, Interface, Point, Published, Ring, RingFound, WheelRings, material_ranges, metals,
         rings,
+    };
+    #[pymodule_export]
+    use super::seat::{
+        AngleTolerance, PrintExpected, PrintRead, Pushed, RingSlices, Seat, TiltRunOut, seat,
+        tilt_run_out,
     };
     #[pymodule_export]
     use super::spanner::{

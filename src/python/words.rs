@@ -9,8 +9,8 @@ use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
 use crate::joint::{
-    CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal, MoveTool,
-    SizeOutcome,
+    Carries, CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal,
+    MoveTool, Print, SizeOutcome,
 };
 use crate::mounting::{Law, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
@@ -57,7 +57,9 @@ named!(
     CutIn,
     MoveTool,
     Filler,
-    GapOutcome
+    GapOutcome,
+    Carries,
+    Print
 );
 
 /// Reads a word.
