@@ -14,7 +14,7 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
+    Angle, AngularVelocity, Date, Force, Length, MassDensity, Pressure, Ratio, Shop,
     TemperatureCoefficient, TemperatureInterval, Torque, Velocity, Words,
 };
 use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};

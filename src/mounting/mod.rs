@@ -6,6 +6,7 @@ pub mod fields;
 pub mod parts;
 pub mod rack;
 pub mod rules;
+mod seats;
 pub mod sort;
 pub mod terms;
 pub mod verdict;
@@ -13,7 +14,7 @@ pub mod words;
 
 pub use facts::Facts;
 pub use fields::{FIELDS, Field, NoneMeans, Takes};
-pub use parts::{Blotter, Datum, Flange, Hub, Key, Machine, Mounting, Nut, Spindle, Wheel};
+pub use parts::{Blotter, Datum, Flange, Hub, Key, Machine, Mounting, Nut, Seat, Spindle, Wheel};
 pub use rack::{Columns, Counts, judge_columns};
 pub use rules::{RULES, Rule, find_rule};
 pub use terms::{Law, Terms};

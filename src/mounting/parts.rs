@@ -7,8 +7,8 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
-    TemperatureInterval, Torque, Velocity,
+    Angle, AngularVelocity, Date, Force, Length, MassDensity, Pressure, Ratio,
+    TemperatureCoefficient, TemperatureInterval, Torque, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 

@@ -11,8 +11,8 @@ use super::terms::Terms;
 use crate::error::Error;
 use crate::source::Source;
 use crate::units::{
-    Angle, AngularVelocity, Date, Exact, Length, Pressure, Ratio, Shop, Velocity, degree,
-    megapascal, meter_per_second, millimeter, ratio, revolution_per_minute, words,
+    Angle, AngularVelocity, Date, Exact, Force, Length, Pressure, Ratio, Shop, Velocity, degree,
+    megapascal, meter_per_second, millimeter, newton, ratio, revolution_per_minute, words,
 };
 
 words! {
@@ -62,6 +62,8 @@ pub enum Figure {
     Angle(Angle),
     /// Stress.
     Stress(Pressure),
+    /// Force.
+    Force(Force),
     /// Day.
     Day(Date),
     /// Plain factor.
@@ -80,6 +82,7 @@ impl Figure {
             Measure::Size => Some(Self::Size(Exact::from_exact(fact))),
             Measure::Angle => Some(Self::Angle(Exact::from_exact(fact))),
             Measure::Stress => Some(Self::Stress(Exact::from_exact(fact))),
+            Measure::Force => Some(Self::Force(Exact::from_exact(fact))),
             Measure::Day => Some(Self::Day(Date::from_days(fact as i64))),
             Measure::Factor => Some(Self::Factor(Exact::from_exact(fact))),
         }
@@ -93,6 +96,7 @@ impl Figure {
             Self::Size(d) => d.get::<millimeter>(),
             Self::Angle(a) => a.get::<degree>(),
             Self::Stress(p) => p.get::<megapascal>(),
+            Self::Force(f) => f.get::<newton>(),
             Self::Day(day) => return day.days() as f64,
             Self::Factor(factor) => factor.get::<ratio>(),
         }
@@ -121,6 +125,7 @@ fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
         Measure::Size => Length::shown(fact, shop),
         Measure::Angle => Angle::shown(fact, shop),
         Measure::Stress => Pressure::shown(fact, shop),
+        Measure::Force => Force::shown(fact, shop),
         Measure::Day => Date::from_days(fact as i64).to_string(),
         Measure::Factor => (Ratio::SORT.show)(fact, shop),
     }
@@ -144,7 +149,7 @@ pub struct Finding {
     pub margin: Option<f64>,
     /// Margin as a share of the demand, for ranking.
     pub share: Option<f64>,
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `days`, or empty for none and for a plain factor.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `N`, `days`, or empty for none and for a plain factor.
     pub unit: &'static str,
     /// Who demands it; `None` when nothing could be judged.
     pub source: Option<Source>,
@@ -192,6 +197,7 @@ impl Finding {
                 Measure::Size => "mm",
                 Measure::Angle => "deg",
                 Measure::Stress => "MPa",
+                Measure::Force => "N",
                 Measure::Day => "days",
             },
             source: Some(source),

@@ -56,7 +56,8 @@ mod _core {
     use super::nut::{Tightened, loosening, nut};
     #[pymodule_export]
     use super::parts::{
-        Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
+        Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Seat, Spindle, Unknown, Wheel,
+        field_list,
     };
     #[pymodule_export]
     use super::press::{
@@ -69,7 +70,7 @@ mod _core {
     };
     #[pymodule_export]
     use super::seat::{
-        AngleTolerance, PrintExpected, PrintRead, Pushed, RingSlices, Seat, TiltRunOut, seat,
+        AngleTolerance, PrintExpected, PrintRead, Pushed, RingSlices, SeatFound, TiltRunOut, seat,
         tilt_run_out,
     };
     #[pymodule_export]

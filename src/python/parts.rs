@@ -16,7 +16,7 @@ use crate::mounting::fields::with_parts;
 use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Shop,
+    Angle, AngularVelocity, Date, Force, Length, MassDensity, Pressure, Ratio, Shop,
     TemperatureCoefficient, TemperatureInterval, Torque, Velocity, ratio,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
@@ -83,7 +83,8 @@ quantity_fields!(
     TemperatureCoefficient,
     Pressure,
     MassDensity,
-    Torque
+    Torque,
+    Force
 );
 
 impl FieldCrossing for Ratio {

@@ -20,7 +20,7 @@ fn span([from, to]: [Length; 2]) -> Span {
     (Out(from), Out(to))
 }
 
-/// A seat under a force: what `Seat.push` found.
+/// A seat under a force: what `SeatFound.push` found.
 #[pyclass(frozen, module = "hubwright._core")]
 pub struct Pushed(joint::Pushed, Arc<joint::SeatFound>);
 
@@ -92,7 +92,7 @@ found! {
     }
 }
 
-/// How much the half angles may differ: what `Seat.angle_tolerance` found.
+/// How much the half angles may differ: what `SeatFound.angle_tolerance` found.
 #[pyclass(frozen, module = "hubwright._core")]
 pub struct AngleTolerance(joint::AngleTolerance);
 
@@ -117,7 +117,7 @@ found! {
     }
 }
 
-/// What a print says: what `Seat.mismatch_from_print` found.
+/// What a print says: what `SeatFound.mismatch_from_print` found.
 #[pyclass(frozen, module = "hubwright._core")]
 pub struct PrintRead(joint::PrintRead);
 
@@ -140,7 +140,7 @@ found! {
     }
 }
 
-/// The print to expect: what `Seat.expected_print` found.
+/// The print to expect: what `SeatFound.expected_print` found.
 #[pyclass(frozen, module = "hubwright._core")]
 pub struct PrintExpected(joint::PrintExpected);
 
@@ -174,7 +174,7 @@ found! {
     }
 }
 
-/// A quick estimate of a seat under a force: what `Seat.ring_slices` found.
+/// A quick estimate of a seat under a force: what `SeatFound.ring_slices` found.
 #[pyclass(frozen, module = "hubwright._core")]
 pub struct RingSlices(joint::RingSlices);
 
@@ -203,7 +203,7 @@ found! {
 
 /// A seat whose compliance is known: what `seat` found. Ask it as often as you like.
 #[pyclass(frozen, module = "hubwright._core")]
-pub struct Seat(Arc<joint::SeatFound>);
+pub struct SeatFound(Arc<joint::SeatFound>);
 
 /// Shares, in the units that results come in.
 fn array<'py>(py: Python<'py>, values: Vec<f64>) -> PyResult<Bound<'py, PyAny>> {
@@ -211,7 +211,7 @@ fn array<'py>(py: Python<'py>, values: Vec<f64>) -> PyResult<Bound<'py, PyAny>> 
 }
 
 #[pymethods]
-impl Seat {
+impl SeatFound {
     /// Friction in it.
     #[getter]
     fn friction(&self) -> f64 {
@@ -427,7 +427,7 @@ impl Seat {
         let seat = self.0.seat();
         let one_in = crate::units::figure(1.0 / seat.taper, 3);
         let small = crate::mounting::sort::show(seat.small_diameter);
-        format!("<Seat 1:{one_in} from {small}, {} segments>", self.0.segments().len())
+        format!("<SeatFound 1:{one_in} from {small}, {} segments>", self.0.segments().len())
     }
 }
 
@@ -453,7 +453,7 @@ impl Seat {
 ///     fine: On a mesh of 64 segments instead of 40, to see what the mesh does; it takes ten times as long.
 ///
 /// Returns:
-///     Seat: `.push(force, mismatch)`, `.force_for(share, mismatch)`, `.angle_tolerance(force, share)`,
+///     SeatFound: `.push(force, mismatch)`, `.force_for(share, mismatch)`, `.angle_tolerance(force, share)`,
 ///     `.mismatch_from_print(print, film=...)`.
 ///
 /// Raises:
@@ -497,7 +497,7 @@ pub fn seat(
     hub_yield: Option<Q<Pressure>>,
     spindle_yield: Option<Q<Pressure>>,
     fine: bool,
-) -> PyResult<Seat> {
+) -> PyResult<SeatFound> {
     let mut seat = joint::Seat::new(
         hub.named("hub")?,
         spindle.named("spindle")?,
@@ -527,13 +527,13 @@ pub fn seat(
         seat = seat.with_fine_mesh();
     }
     let friction = friction.named("friction")?;
-    Ok(Seat(Arc::new(py.detach(|| seat.solve(friction))?)))
+    Ok(SeatFound(Arc::new(py.detach(|| seat.solve(friction))?)))
 }
 
 /// Run-out at the rim of a wheel whose seat is tilted: axial `tilt * diameter`, radial twice `tilt * overhang`.
 ///
 /// Args:
-///     tilt: Angle between the axes of hub and spindle, 0 to 0.5 deg. `Seat.rocking` gives its order of magnitude
+///     tilt: Angle between the axes of hub and spindle, 0 to 0.5 deg. `SeatFound.rocking` gives its order of magnitude
 ///         under a moment.
 ///     wheel_diameter: Diameter of the wheel.
 ///     overhang: Distance of the wheel's middle from that of the seat.

@@ -159,6 +159,7 @@ pub fn sources() -> Vec<Source> {
         .chain(tables)
         .chain(crate::joint::SOURCES.iter().copied())
         .chain(crate::joint::KEY_SOURCES.iter().copied())
+        .chain(crate::joint::SEAT_SOURCES.iter().copied())
         .chain([crate::wheel::speed::KINEMATICS, ROTATING_RINGS, SMOOTHING])
         .chain([materials::STATED, materials::METALS, materials::COLD_STEEL.source])
         .chain(by_name)
@@ -175,6 +176,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Size(d) => Out(d).into_pyobject(py),
             Figure::Angle(a) => Out(a).into_pyobject(py),
             Figure::Stress(p) => Out(p).into_pyobject(py),
+            Figure::Force(f) => Out(f).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
             Figure::Factor(factor) => factor.to_python(py),
         })

@@ -1,9 +1,10 @@
 //! Whole numbers for comparing: a size on its limit stays on its limit.
 
 use super::{
-    Angle, AngularVelocity, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
+    Angle, AngularVelocity, Force, Length, MassDensity, Pressure, Ratio, TemperatureCoefficient,
     TemperatureInterval, Torque, Velocity, kelvin, kilogram_per_cubic_meter, meter,
-    meter_per_second, newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute,
+    meter_per_second, newton, newton_meter, pascal, per_kelvin, radian, ratio,
+    revolution_per_minute,
 };
 
 /// A length as a whole number of nanometres, for comparing with a limit.
@@ -63,6 +64,7 @@ macro_rules! exact {
 exact! {
     Length: meter, 1e9;
     Torque: newton_meter, 1e6;
+    Force: newton, 1e3;
     Velocity: meter_per_second, 1e6;
     AngularVelocity: revolution_per_minute, 1e6;
     Angle: radian, 1e9;

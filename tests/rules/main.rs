@@ -12,6 +12,7 @@ mod guard;
 mod key;
 mod nut;
 mod plate;
+mod seat;
 mod speed;
 mod thread;
 mod wheel;
@@ -24,9 +25,9 @@ use hubwright::mounting::{
 };
 use hubwright::source::Source;
 use hubwright::units::{
-    Angle, AngularVelocity, Date, Length, MassDensity, Pressure, Ratio, Torque, Velocity, degree,
-    inch, kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton_meter,
-    revolution_per_minute,
+    Angle, AngularVelocity, Date, Force, Length, MassDensity, Pressure, Ratio, Torque, Velocity,
+    degree, inch, kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton,
+    newton_meter, revolution_per_minute,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
 
@@ -52,6 +53,14 @@ fn mpa(stress: f64) -> Datum<Pressure> {
 
 fn density(density: f64) -> Datum<MassDensity> {
     MassDensity::new::<kilogram_per_cubic_meter>(density).into()
+}
+
+fn kn(force: f64) -> Datum<Force> {
+    Force::new::<newton>(force * 1e3).into()
+}
+
+fn gpa(modulus: f64) -> Datum<Pressure> {
+    Pressure::new::<megapascal>(modulus * 1e3).into()
 }
 
 fn torque(torque: f64) -> Datum<Torque> {
@@ -146,6 +155,27 @@ fn sound() -> Mounting {
     m.nut.face_diameter = mm(60.0);
     m.nut.face_hole = mm(42.0);
     m.nut.proof_stress = mpa(300.0);
+    // A taper 1:10 from 30 mm, 40 mm long, in a hub of 48 mm with a flange of 90 mm from 28 mm on.
+    m.seat.length = mm(40.0);
+    m.seat.small_diameter = mm(30.0);
+    m.seat.taper = plain(0.1);
+    m.seat.mismatch = deg(-0.5 / 60.0);
+    m.seat.friction = plain(0.12);
+    m.seat.nut_force = kn(8.0);
+    m.seat.nut_diameter = mm(48.0);
+    m.seat.hub_diameter = mm(48.0);
+    m.seat.step_from = mm(28.0);
+    m.seat.step_diameter = mm(90.0);
+    m.seat.overhang_small = mm(15.0);
+    m.seat.overhang_large = mm(30.0);
+    (m.seat.hub_modulus, m.seat.spindle_modulus) = (gpa(206.0), gpa(206.0));
+    (m.seat.hub_poisson, m.seat.spindle_poisson) = (plain(0.3), plain(0.3));
+    m.seat.share = plain(0.75);
+    m.seat.hub_yield = mpa(300.0);
+    m.seat.spindle_yield = mpa(600.0);
+    m.seat.yield_factor = plain(1.5);
+    m.seat.puller = YesNo::Yes.into();
+    m.seat.puller_force = kn(10.0);
     m
 }
 
@@ -356,6 +386,7 @@ fn tables() -> Vec<Table> {
         nut::tables(),
         guard::tables(),
         key::tables(),
+        seat::tables(),
     ];
     subjects.into_iter().flatten().collect()
 }

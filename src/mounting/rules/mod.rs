@@ -12,6 +12,7 @@ mod guard;
 mod key;
 mod nut;
 mod plate;
+mod seat;
 mod speed;
 mod thread;
 mod wheel;
@@ -24,7 +25,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 28] = [
+pub static RULES: [&Rule; 31] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::BURST_MARGIN,
@@ -52,6 +53,9 @@ pub static RULES: [&Rule; 28] = [
     &nut::NUT_OVERLOADED,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
+    &seat::SEAT_FIT,
+    &seat::SEAT_OVERLOADED,
+    &seat::TAPER_STICKS,
     &guard::GUARD_OPEN,
 ];
 
@@ -75,6 +79,8 @@ pub enum Measure {
     Angle,
     /// Stress.
     Stress,
+    /// Force.
+    Force,
     /// Date.
     Day,
     /// Plain factor.
