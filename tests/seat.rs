@@ -717,3 +717,92 @@ proptest! {
         }
     }
 }
+
+// --- The drawing -----------------------------------------------------------
+
+use hubwright::draw::{Direction, Fill, Mark, Reach, Scene, SeatDrawn, seat_drawing, svg};
+use hubwright::units::Shop;
+
+fn drawn(seat: &SeatFound, force: f64, angle: f64) -> SeatDrawn {
+    let film = Length::new::<micrometer>(2.0);
+    seat_drawing(seat, n(force), minutes(angle), film, Shop::Metric).expect("a seat")
+}
+
+/// Left and right edge of all areas of a fill, and the top of each.
+fn areas(scene: &Scene, wanted: Fill) -> Vec<[f64; 4]> {
+    let area = |mark: &Mark| match mark {
+        Mark::Area { points, fill, .. } if *fill == wanted => {
+            let x = points.iter().map(|p| p.x);
+            let y = points.iter().map(|p| p.y);
+            Some([
+                x.clone().fold(f64::MAX, f64::min),
+                x.fold(f64::MIN, f64::max),
+                y.clone().fold(f64::MAX, f64::min),
+                y.fold(f64::MIN, f64::max),
+            ])
+        }
+        _ => None,
+    };
+    scene.marks.iter().filter_map(area).collect()
+}
+
+#[test]
+fn the_drawing_of_a_seat_is_on_its_page_to_scale_and_its_texts_apart() {
+    let steel = Elastic::from(Metal::Steel);
+    let small = Seat::new(steel, steel, mm(6.0), 0.05, mm(8.0), mm(10.0), mm(9.0));
+    let long = Seat::new(steel, steel, mm(40.0), 0.0625, mm(160.0), mm(80.0), mm(70.0))
+        .with_spindle_bore(mm(20.0))
+        .with_step(mm(100.0), mm(300.0));
+    for seat in [plain(), plain().with_step(mm(12.0), mm(80.0)), small, long] {
+        let seat = seat.solve(0.12).expect("a seat");
+        for (force, angle) in [(8000.0, 3.0), (200.0, -25.0), (5000.0, 0.0)] {
+            let drawn = drawn(&seat, force, angle);
+            let scene = &drawn.scene;
+            let bounds = scene.bounds().expect("marks");
+            assert!(bounds.within(scene.page()), "{bounds:?} on {:?}", scene.page());
+            let texts = scene.texts();
+            for (at, text) in texts.iter().enumerate() {
+                for other in &texts[at + 1..] {
+                    assert!(!text.bounds().overlaps(other.bounds()), "{text:?} over {other:?}");
+                }
+            }
+            for dimension in scene.dimensions() {
+                let share = if dimension.reach == Reach::Whole { 1.0 } else { 2.0 };
+                let size = dimension.length() * share / drawn.scale.ratio;
+                let said = dimension.text.trim_start_matches('Ø').trim_end_matches(" mm");
+                let said: f64 = said.parse().expect("a size in mm");
+                assert!((size - said).abs() < 1e-3, "{} is {size}", dimension.text);
+            }
+            assert!(svg(scene).starts_with("<svg"));
+        }
+    }
+}
+
+#[test]
+fn the_drawing_shows_pressure_and_print_where_they_are() {
+    let seat = plain().solve(0.12).expect("a seat");
+    for angle in [3.0, -3.0] {
+        let drawn = drawn(&seat, 4000.0, angle);
+        let level = drawn.scene.dimensions().find(|d| d.direction == Direction::Level);
+        let [left, right] = level.map(|d| [d.from.x, d.to.x]).expect("the length");
+        let tones = areas(&drawn.scene, Fill::Tone);
+        // The lowest is the print, the others are the segments that touch.
+        let print = tones.iter().copied().max_by(|a, b| a[3].total_cmp(&b[3])).expect("a print");
+        let pressed: Vec<_> = tones.iter().filter(|area| area[3] < print[2]).collect();
+        let along = seat.along(n(4000.0), minutes(angle)).expect("in range");
+        assert_eq!(
+            pressed.len(),
+            along.iter().filter(|at| at.touching && at.pressure.value > 0.0).count()
+        );
+        let width = (print[1] - print[0]) / (right - left);
+        // At no force the print is the film over the tangent: 2 µm over 3′ on 35.17 mm.
+        let wanted = 2e-6 / (3.0_f64 / 60.0).to_radians().tan() / (35e-3 * 1.01_f64.sqrt());
+        assert!((width / wanted - 1.0).abs() < 1e-9, "{width} {wanted}");
+        let highest = pressed.iter().min_by(|a, b| a[2].total_cmp(&b[2])).expect("pressure");
+        let near =
+            if angle > 0.0 { (left, print[0], highest[0]) } else { (right, print[1], highest[1]) };
+        assert!((near.0 - near.1).abs() < 1e-9 && (near.0 - near.2).abs() < 1e-9, "{near:?}");
+        let said = if angle > 0.0 { "small end carries" } else { "large end carries" };
+        assert!(drawn.scene.title.contains(said), "{}", drawn.scene.title);
+    }
+}

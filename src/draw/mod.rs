@@ -1,6 +1,6 @@
 //! Drawings: a scene of shapes in mm, and one writer that makes SVG of it.
 //!
-//! A drawing is made in two steps. [`section()`] and [`margin_bar`] answer with
+//! A drawing is made in two steps. [`section()`], [`seat_drawing`] and [`margin_bar`] answer with
 //! a [`Scene`], which can be measured; [`svg()`] writes any scene. Nothing
 //! here judges: a drawing shows what was given, to scale, and shows what was
 //! not given dashed or not at all.
@@ -8,6 +8,7 @@
 pub mod margin;
 mod profile;
 pub mod scene;
+pub mod seat;
 pub mod section;
 mod sizes;
 pub mod svg;
@@ -16,5 +17,6 @@ pub use margin::margin_bar;
 pub use scene::{
     Anchor, Bounds, Dimension, Direction, Fill, Mark, Point, Reach, Scene, Stroke, Text,
 };
+pub use seat::{SeatDrawn, seat_drawing};
 pub use section::{NoSection, Scale, Section, section};
 pub use svg::svg;

@@ -166,6 +166,7 @@ fn sound() -> Mounting {
     m.seat.hub_diameter = mm(48.0);
     m.seat.step_from = mm(28.0);
     m.seat.step_diameter = mm(90.0);
+    m.seat.spindle_bore = mm(0.0);
     m.seat.overhang_small = mm(15.0);
     m.seat.overhang_large = mm(30.0);
     (m.seat.hub_modulus, m.seat.spindle_modulus) = (gpa(206.0), gpa(206.0));
