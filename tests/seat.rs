@@ -3,12 +3,14 @@
 
 use std::f64::consts::PI;
 
+use hubwright::draw::{Direction, Fill, Mark, Reach, Scene, SeatDrawn, seat_drawing, svg};
 use hubwright::joint::{
     Carries, Print, Pushed, Seat, SeatFound, seat_by_rule, seat_rocking, tilt_run_out,
 };
+use hubwright::solid::Screw;
 use hubwright::tables::materials::{Elastic, Metal};
 use hubwright::units::{
-    Angle, Force, Length, MassDensity, Pressure, Torque, degree, kilogram_per_cubic_meter,
+    Angle, Force, Length, MassDensity, Pressure, Shop, Torque, degree, kilogram_per_cubic_meter,
     megapascal, meter, micrometer, millimeter, newton, newton_meter, pascal, radian,
 };
 use proptest::prelude::*;
@@ -360,6 +362,16 @@ fn the_rule_of_thumb_is_the_printed_one() {
     assert!((found.force_to_close.get::<newton>() / 15_453.722_68 - 1.0).abs() < 1e-9);
     assert!((found.contact - 0.5).abs() < 1e-9);
     assert!((found.end_pressure.get::<pascal>() / 34_447_287.87 - 1.0).abs() < 1e-9);
+}
+
+#[test]
+fn two_jacking_screws_share_the_push() {
+    // C08: 3.2 kN on two M6 screws, 0.14 in the thread and 0.12 under tips that rub at 1.8 mm.
+    let half = Angle::new::<degree>(30.0);
+    let screw = Screw::new(m(0.00535), m(0.001), half, 0.14).expect("a screw");
+    let each = 3200.0 / 2.0;
+    let torque = screw.torque(n(each)).get::<newton_meter>() + 0.12 * each * 0.0018;
+    assert!((torque / 1.301_336_939 - 1.0).abs() < 1e-6, "{torque}");
 }
 
 #[test]
@@ -719,9 +731,6 @@ proptest! {
 }
 
 // --- The drawing -----------------------------------------------------------
-
-use hubwright::draw::{Direction, Fill, Mark, Reach, Scene, SeatDrawn, seat_drawing, svg};
-use hubwright::units::Shop;
 
 fn drawn(seat: &SeatFound, force: f64, angle: f64) -> SeatDrawn {
     let film = Length::new::<micrometer>(2.0);

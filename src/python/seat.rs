@@ -11,7 +11,7 @@ use super::rings::{Of, found};
 use super::wheel::Working;
 use super::words::{W, WordOut};
 use crate::joint::{self, Carries, Print};
-use crate::units::{Angle, Force, Length, Pressure, Torque, newton, radian};
+use crate::units::{Angle, Force, Length, Pressure, Shop, Torque, newton, radian};
 
 /// From and to along the seat, seen from the small end.
 type Span = (Out<Length>, Out<Length>);
@@ -413,6 +413,19 @@ impl SeatFound {
         let (force, mismatch) = (force.named("force")?, mismatch.named("mismatch")?);
         let moment = moment.named("moment")?;
         Ok(Out(joint::seat_rocking(&self.0, force, mismatch, moment)?))
+    }
+
+    /// A drawing as SVG: hub and spindle in half section, the pressure along the seat, and the print to expect.
+    ///
+    /// Args:
+    ///     force: Force of the nut, above zero.
+    ///     mismatch: Half angle of the hub less that of the spindle.
+    ///     film: Thickness of the marking paste of the print, below 100 um.
+    fn drawing(&self, force: Q<Force>, mismatch: Q<Angle>, film: Q<Length>) -> PyResult<String> {
+        let (force, mismatch) = (force.named("force")?, mismatch.named("mismatch")?);
+        let film = film.named("film")?;
+        let drawn = crate::draw::seat_drawing(&self.0, force, mismatch, film, Shop::Metric)?;
+        Ok(crate::draw::svg(&drawn.scene))
     }
 
     /// Gap in metres that a pressure of 1 Pa on one segment (column) opens on another (row), once for
