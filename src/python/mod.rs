@@ -13,6 +13,7 @@ mod keyway;
 mod nut;
 mod parts;
 mod press;
+mod pushed;
 mod quantity;
 mod rings;
 mod seat;
@@ -64,15 +65,14 @@ mod _core {
         ElasticLimit, PressFit, Pressed, elastic_limit, friction_ranges, press_fit,
     };
     #[pymodule_export]
+    use super::pushed::{AngleTolerance, PrintExpected, PrintRead, Pushed, RingSlices, TiltRunOut};
+    #[pymodule_export]
     use super::rings::{
         Elastic, Interface, Point, Published, Ring, RingFound, WheelRings, material_ranges, metals,
         rings,
     };
     #[pymodule_export]
-    use super::seat::{
-        AngleTolerance, PrintExpected, PrintRead, Pushed, RingSlices, SeatFound, TiltRunOut, seat,
-        tilt_run_out,
-    };
+    use super::seat::{SeatFound, seat, tilt_run_out};
     #[pymodule_export]
     use super::spanner::{
         Division, Hole, HoleCircle, Jacked, PinSpanner, dividing, hand_force, hole_circle,

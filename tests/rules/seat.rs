@@ -168,7 +168,7 @@ fn taper_sticks() -> Table {
     const STICKS: &str = "the taper holds itself: the friction of {found} is above the tangent of its half angle, {demanded}, and there is no puller";
     const TOO_WEAK: &str = "the puller gives {found}, the taper holds with {demanded}";
     const LETS_GO: &str = "the taper lets go: the friction of {found} is not above the tangent of its half angle, {demanded}";
-    const HAS: &str = "the friction of {found} is above the tangent of the half angle, {demanded}: the taper holds itself, and there is a puller";
+    const HAS: &str = "the taper holds itself, and there is a puller";
     let by = CONE_STATICS;
     Table::of("taper-sticks")
         .row(

@@ -190,8 +190,8 @@ rule! {
             "the taper lets go: the friction of {found} is not above the tangent of its half angle, {demanded}";
         Pulled: Pass, Force Least, CONE_STATICS,
             "the puller gives {found}, the taper holds with {demanded}";
-        HasPuller: Pass, Factor Most, CONE_STATICS,
-            "the friction of {found} is above the tangent of the half angle, {demanded}: the taper holds itself, and there is a puller";
+        HasPuller: Pass, Nothing Most, CONE_STATICS,
+            "the taper holds itself, and there is a puller";
     }
     advice "Give the hub a jacking thread, or use a puller that is strong enough; never a hammer on the spindle.";
     judge |f, _t| {
@@ -218,6 +218,6 @@ rule! {
         if gives >= holds {
             return It::Pulled.with(gives, holds);
         }
-        It::HasPuller.with(friction, slope)
+        It::HasPuller.bare()
     }
 }
