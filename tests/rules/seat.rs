@@ -209,8 +209,7 @@ fn taper_sticks() -> Table {
             row("a puller whose force nobody asks about", |m| {
                 m.seat.puller_force = Datum::NotAsked
             })
-            .pass(by, HAS)
-            .figures(0.12, 0.05, -0.07),
+            .pass(by, HAS),
         )
         .row(
             row("a puller's force that is blank", |m| m.seat.puller_force = Datum::Unknown)
