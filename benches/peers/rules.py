@@ -464,7 +464,7 @@ def taper_sticks(r: Rack) -> Cells:
     """Does the taper hold itself without a puller, or with too weak a one?"""
     friction, slope = r["seat.friction"], r["seat.taper"] / 2
     holds = np.ceil(r["seat.nut_force"] * (friction - slope) / (friction + slope))
-    alone = (friction > slope) & r.is_one("seat.puller", NO)
+    alone = (friction > slope) & r.no("seat.puller")
     names = [f"seat.{name}" for name in ("taper", "friction", "puller", "nut_force", "puller_force")]
     return choose(
         (friction <= slope, PASS),

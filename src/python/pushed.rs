@@ -11,6 +11,9 @@ use super::words::WordOut;
 use crate::joint::{self, Carries, Print};
 use crate::units::{Angle, Force, Length, Pressure, Torque};
 
+/// Place, length, pressure, hoop stress, and whether it touches.
+type AlongRow = (Out<Length>, Out<Length>, Out<Pressure>, Out<Pressure>, bool);
+
 /// From and to along the seat, seen from the small end.
 pub(super) type Span = (Out<Length>, Out<Length>);
 
@@ -68,7 +71,7 @@ found! {
 
     /// Pressure on each segment: rows of place (distance of its middle from the small end), length,
     /// pressure, hoop stress in the hub's bore, and whether it touches.
-    fn along(&self) -> PyResult<Vec<(Out<Length>, Out<Length>, Out<Pressure>, Out<Pressure>, bool)>> {
+    fn along(&self) -> PyResult<Vec<AlongRow>> {
         let along = self.1.along(self.0.force, self.0.mismatch)?;
         let row = |at: joint::Along| {
             (Out(at.place), Out(at.length), Out(at.pressure), Out(at.hub_hoop), at.touching)
@@ -145,7 +148,7 @@ pub struct PrintExpected(pub(super) joint::PrintExpected);
 found! {
     PrintExpected(joint::PrintExpected) {
         /// The end it begins at.
-        from_end: WordOut<Carries> = |of| WordOut(of.from);
+        begins_at: WordOut<Carries> = |of| WordOut(of.from);
         /// How long it is, along the surface.
         length: Out<Length> = |of| Out(of.length);
         /// Its share of the surface's length.

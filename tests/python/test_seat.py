@@ -230,7 +230,7 @@ def test_a_print_is_read_back() -> None:
     read = seat.mismatch_from_print("small end", film="1.5 um", print_length="5.156620011 mm")
     assert read.mismatch.to("arcmin").m == pytest.approx(1, rel=1e-6)
     made = seat.expected_print("-2 arcmin", film="2 um", force="300 N")
-    back = seat.mismatch_from_print(made.from_end, film="2 um", print_length=made.length, force="300 N")
+    back = seat.mismatch_from_print(made.begins_at, film="2 um", print_length=made.length, force="300 N")
     assert back.mismatch.to("arcmin").m == pytest.approx(-2, rel=1e-9)
     assert back.elastic_length.m_as("mm") > 0
     whole = seat.mismatch_from_print("whole length", film="1.5 um")

@@ -168,7 +168,7 @@ impl SeatFound {
         let touching = if state.touching.iter().all(|on| *on) { 1.0 } else { touching / length };
         let hoop = self.hoop(&state.pressure).into_iter().fold(f64::MIN, f64::max);
         let never = path.never();
-        let open = |at: &usize| segments[*at].ends.map(|x| Length::new::<meter>(x));
+        let open = |at: &usize| segments[*at].ends.map(Length::new::<meter>);
         let n = |force: f64| Force::new::<newton>(force * tangent);
         let contact = match mismatch.get::<radian>() == 0.0 {
             true => touching,
@@ -317,7 +317,7 @@ impl SeatFound {
 
 fn carries(mismatch: Angle) -> Carries {
     match mismatch.get::<radian>() {
-        zero if zero == 0.0 => Carries::Both,
+        0.0 => Carries::Both,
         open if open > 0.0 => Carries::Small,
         _ => Carries::Large,
     }

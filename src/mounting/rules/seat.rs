@@ -4,9 +4,10 @@
 //! missing first, and then ask [`seats`](crate::mounting::seats), which solves each geometry once.
 
 use super::rule;
+use crate::joint::Pushed;
 use crate::joint::seat::{CONE_CONTACT, CONE_STATICS, PRINTS};
 use crate::mounting::facts::{Facts, is_blank};
-use crate::mounting::seats::pushed;
+use crate::mounting::seats::{Sizes, pushed};
 use crate::mounting::words::YesNo;
 use crate::units::{Exact, Pressure, Ratio, pascal};
 
@@ -31,6 +32,27 @@ fn needed(f: &Facts) -> [f64; 12] {
         s.spindle_modulus.0,
         s.spindle_poisson.0,
     ]
+}
+
+/// The seat under its nut; every figure that a solve needs has to be given.
+#[inline(always)]
+fn solved(f: &Facts) -> Option<Pushed> {
+    let s = &f.seat;
+    let of = Sizes {
+        length: s.length.0,
+        small_diameter: s.small_diameter.0,
+        taper: s.taper.0,
+        friction: s.friction.0,
+        nut_diameter: s.nut_diameter.0,
+        hub_diameter: s.hub_diameter.0,
+        step_from: s.step_from.0,
+        step_diameter: s.step_diameter.0,
+        spindle_bore: s.spindle_bore.0,
+        overhangs: [s.overhang_small.0, s.overhang_large.0],
+        hub: [s.hub_modulus.0, s.hub_poisson.0],
+        spindle: [s.spindle_modulus.0, s.spindle_poisson.0],
+    };
+    pushed(of, s.nut_force.0, s.mismatch.0)
 }
 
 /// Whether one of the sizes that may be left out is asked for and blank.
@@ -84,7 +106,7 @@ rule! {
     advice "Bring the hub's angle to the spindle's, never more open; a nut can't pull an angle shut.";
     adds |f, _t| {
         let known = !needed(f).iter().any(|fact| fact.is_nan()) && !half_a_step(f);
-        if known { pushed(f).map(|pushed| pushed.to_string()) } else { None }
+        if known { solved(f).map(|pushed| pushed.to_string()) } else { None }
     };
     judge |f, _t| {
         // Known to be too open is enough, whatever else is blank.
@@ -100,7 +122,7 @@ rule! {
         if half_a_step(f) {
             return NOBODY_ASKS;
         }
-        let Some(pushed) = pushed(f) else { return It::NotCovered.bare() };
+        let Some(pushed) = solved(f) else { return It::NotCovered.bare() };
         let found = Ratio::from(pushed.contact).exact();
         if f.seat.share.given() {
             let asked = f.seat.share.0;
@@ -146,7 +168,7 @@ rule! {
         if half_a_step(f) {
             return NOBODY_ASKS;
         }
-        let Some(pushed) = pushed(f) else { return It::NotCovered.bare() };
+        let Some(pushed) = solved(f) else { return It::NotCovered.bare() };
         let steps = |stress: Pressure| (stress.get::<pascal>() * 1e3).ceil();
         let (pressed, stretched) = (steps(pushed.peak_pressure), steps(pushed.hub_hoop));
         let allowed = |limit: f64| (limit * 1e9 / f.seat.yield_factor.0).floor();

@@ -123,7 +123,7 @@ impl<'a> Contact<'a> {
             };
             let pressure = at(from);
             let stiffness = self.force(&line.rise);
-            if !(stiffness > 0.0) {
+            if stiffness.is_nan() || stiffness <= 0.0 {
                 return None;
             }
             pieces.push(Piece {
@@ -161,7 +161,7 @@ fn solve(mut matrix: Vec<f64>, mut right: Vec<[f64; 2]>) -> Option<Vec<[f64; 2]>
         let larger =
             |&a: &usize, &b: &usize| matrix[a * n + k].abs().total_cmp(&matrix[b * n + k].abs());
         let pivot = (k..n).max_by(larger)?;
-        if !(matrix[pivot * n + k].abs() > 0.0) {
+        if matrix[pivot * n + k].is_nan() || matrix[pivot * n + k] == 0.0 {
             return None;
         }
         if pivot != k {
@@ -182,10 +182,13 @@ fn solve(mut matrix: Vec<f64>, mut right: Vec<[f64; 2]>) -> Option<Vec<[f64; 2]>
         }
     }
     for k in (0..n).rev() {
-        for side in 0..2 {
-            let known: f64 = (k + 1..n).map(|at| matrix[k * n + at] * right[at][side]).sum();
-            right[k][side] = (right[k][side] - known) / matrix[k * n + k];
+        let row = &matrix[k * n..(k + 1) * n];
+        let mut both = right[k];
+        for (entry, known) in row[k + 1..].iter().zip(&right[k + 1..]) {
+            both[0] -= entry * known[0];
+            both[1] -= entry * known[1];
         }
+        right[k] = both.map(|value| value / row[k]);
     }
     Some(right)
 }

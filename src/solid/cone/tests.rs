@@ -40,10 +40,11 @@ fn dense(mut matrix: Vec<Vec<f64>>, mut right: Vec<f64>) -> Vec<f64> {
         let pivot = pivot.expect("a row is left");
         matrix.swap(pivot, k);
         right.swap(pivot, k);
+        let top = matrix[k].clone();
         for row in k + 1..n {
-            let by = matrix[row][k] / matrix[k][k];
-            for column in k..n {
-                matrix[row][column] -= by * matrix[k][column];
+            let by = matrix[row][k] / top[k];
+            for (entry, above) in matrix[row][k..].iter_mut().zip(&top[k..]) {
+                *entry -= by * above;
             }
             right[row] -= by * right[k];
         }
