@@ -141,7 +141,8 @@ struct Wrong(Vec<String>);
 
 impl Wrong {
     fn within(&mut self, what: &str, row: &Row, found: f64, wanted: f64, most: f64) {
-        if !((found - wanted).abs() <= most) {
+        let near = (found - wanted).abs() <= most;
+        if !near {
             self.0.push(format!("{} {what}: {found}, wanted {wanted} within {most}", row.id));
         }
     }
