@@ -14,6 +14,7 @@
 
 pub mod draw;
 pub mod error;
+pub mod gauge;
 pub mod joint;
 pub mod mounting;
 #[cfg(feature = "python")]

@@ -130,6 +130,7 @@ const SOUND: &[(&str, &str)] = &[
     ("wheel fastening", "flanges"),
     ("wheel abrasive", "aluminium oxide"),
     ("wheel bond", "vitrified"),
+    ("wheel marking says", "the same"),
     ("wheel use before", "2028-05-01"),
     ("wheel made", "2025-05-01"),
     ("wheel bushing width", "15 mm"),

@@ -52,6 +52,12 @@ def markings_disagree(r: Rack) -> Cells:
     return choose((blank, UNKNOWN), (r.rim_at_marked_speed > r["wheel.marked_rim_speed"], CAUTION))
 
 
+def marking_disagrees(r: Rack) -> Cells:
+    """Does the wheel's own marking say otherwise than the mounting does?"""
+    says = r["wheel.marking_says"]
+    return choose(((says > 1) | r.blank("wheel.marking_says"), UNKNOWN), (says == 1, CAUTION))
+
+
 def burst_margin(r: Rack) -> Cells:
     """By the tensile strength given, does the wheel burst too near to the spindle's greatest speed?"""
     hole = np.maximum(r["wheel.hole"], r["wheel.largest_hole"]) / 2e9

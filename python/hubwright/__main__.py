@@ -127,12 +127,17 @@ def _headings(_args: argparse.Namespace) -> int:
         takes = f"one of: {', '.join(words)}" if words else f"{kind} [{units[0]}]" if units else kind
         said = " 'none' is no." if kind == "yes or no" else _NONE.get(none, "")
         _paragraph(f"{heading}: ", f"{doc} Takes {takes}.{said}")
+    _paragraph("wheel marking: ", _MARKING)
     print("\nA heading states its unit, like 'wheel diameter [mm]' or 'wheel diameter (in)'; a cell may carry")
     print("its own, like '7 in'. 'both flanges ...' and 'both blotters ...' fill both places. A heading asks:")
     print("where there is one and the cell is blank, the rules that need it can't tell.")
     return CLEAR
 
 
+_MARKING = (
+    "What is written on the wheel, like 40A 60 K 7 V A1 35 m/s. It fills what the row leaves blank: shape, diameter, "
+    "thickness, nominal hole, abrasive, bond and speeds. Of two speeds the lower counts. 'none' where there is none."
+)
 _NONE = {"zero": " 'none' is 0.", "absent": " 'none' where there is none."}
 
 

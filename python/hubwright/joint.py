@@ -1,6 +1,7 @@
 """The joint between hub, spindle and wheel: fits, presses, keys, brazing, threads, nuts, spanners, seats, sizes measured warm."""
 
 from hubwright._core import (
+    AngleGrade,
     AngleTolerance,
     At20,
     BrazedKey,
@@ -36,6 +37,7 @@ from hubwright._core import (
     SeatFound,
     Step,
     TapDrill,
+    Taper,
     Thread,
     ThreadLimits,
     ThreeWires,
@@ -49,6 +51,7 @@ from hubwright._core import (
     deviation_by_formula,
     dividing,
     elastic_limit,
+    finest_grade,
     fit,
     fits_for,
     friction_ranges,
@@ -71,12 +74,16 @@ from hubwright._core import (
     round_nuts,
     seat,
     spanner_torque,
+    standard_tapers,
+    taper,
+    taper_grade,
     thread,
     tilt_run_out,
     tolerance_factor,
 )
 
 __all__ = [
+    "AngleGrade",
     "AngleTolerance",
     "At20",
     "BrazedKey",
@@ -112,6 +119,7 @@ __all__ = [
     "SeatFound",
     "Step",
     "TapDrill",
+    "Taper",
     "Thread",
     "ThreadLimits",
     "ThreeWires",
@@ -125,6 +133,7 @@ __all__ = [
     "deviation_by_formula",
     "dividing",
     "elastic_limit",
+    "finest_grade",
     "fit",
     "fits_for",
     "friction_ranges",
@@ -147,6 +156,9 @@ __all__ = [
     "round_nuts",
     "seat",
     "spanner_torque",
+    "standard_tapers",
+    "taper",
+    "taper_grade",
     "thread",
     "tilt_run_out",
     "tolerance_factor",

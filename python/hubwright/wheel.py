@@ -1,4 +1,4 @@
-"""The wheel: how fast it may turn, how strong it is, and what may hold it."""
+"""The wheel: what is written on it, how fast it may turn, how strong it is, and what may hold it."""
 
 from hubwright._core import (
     ArrowColumn,
@@ -6,9 +6,11 @@ from hubwright._core import (
     Elastic,
     FlangeLimits,
     Fragment,
+    Grain,
     HoleLimits,
     Interface,
     Limit,
+    Marking,
     Point,
     Published,
     Ring,
@@ -23,6 +25,7 @@ from hubwright._core import (
     hole_limits,
     largest_diameter,
     material_ranges,
+    read_marking,
     rim_speed,
     rim_speed_column,
     rings,
@@ -36,9 +39,11 @@ __all__ = [
     "Elastic",
     "FlangeLimits",
     "Fragment",
+    "Grain",
     "HoleLimits",
     "Interface",
     "Limit",
+    "Marking",
     "Point",
     "Published",
     "Ring",
@@ -53,6 +58,7 @@ __all__ = [
     "hole_limits",
     "largest_diameter",
     "material_ranges",
+    "read_marking",
     "rim_speed",
     "rim_speed_column",
     "rings",

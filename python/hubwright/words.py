@@ -130,6 +130,44 @@ class Bond(StrEnum):
     """Metal, sintered."""
     ELECTROPLATED = "electroplated"
     """Electroplated."""
+    SILICATE = "silicate"
+    """Silicate."""
+    OXYCHLORIDE = "oxychloride"
+    """Oxychloride."""
+    PLASTIC = "plastic"
+    """Plastic."""
+
+
+class MarkingSays(StrEnum):
+    """How a wheel's marking compares with what is said of the wheel."""
+
+    SAME = "the same"
+    """The same, as far as both say anything."""
+    OTHER_SPEED = "another speed"
+    """Another speed."""
+    OTHER_SIZE = "another size"
+    """Another diameter, thickness or hole."""
+    OTHER_SHAPE = "another shape"
+    """Another shape."""
+    OTHER_ABRASIVE = "another abrasive"
+    """Another abrasive."""
+    OTHER_BOND = "another bond"
+    """Another bond."""
+
+
+class Restriction(StrEnum):
+    """What a wheel must not be used for, by the mark on it."""
+
+    NOT_HAND_HELD = "RE1"
+    """Not for hand-held grinding."""
+    NO_HAND_CUTTING_OFF = "RE2"
+    """Not for hand-held cutting-off."""
+    NOT_WET = "RE3"
+    """Not for wet grinding."""
+    ONLY_ENCLOSED = "RE4"
+    """Only in a working area that is closed all round."""
+    NOT_FACE_GRINDING = "RE6"
+    """Not for face grinding."""
 
 
 class MachineKind(StrEnum):
@@ -390,3 +428,105 @@ class Print(StrEnum):
     """A ring in the middle that reaches neither end."""
     BOTH_ENDS = "both ends"
     """A ring at each end and nothing between them."""
+class LargeEnd(StrEnum):
+    """Where the large end of a cone lies, by the positions of its readings."""
+
+    HIGH = "high"
+    """At the greater positions: the last reading, the upper roller."""
+    LOW = "low"
+    """At the smaller positions: the first reading, the mouth of a bore."""
+
+
+class FlankBow(StrEnum):
+    """Whether the flank of a cone was seen to be bent."""
+
+    NOT_SEEN = "not seen"
+    """No bend was seen: there may be one that is less than the smallest that would show."""
+    LARGE_IN_THE_MIDDLE = "large in the middle"
+    """The middle is too large: a barrel, or a bore worn hollow."""
+    SMALL_IN_THE_MIDDLE = "small in the middle"
+    """The middle is too small: a waist, or a bore that bulges inward."""
+    CANT_TELL = "can't tell"
+    """The readings can't show any."""
+
+
+class NamingOutcome(StrEnum):
+    """What naming a taper came to."""
+
+    ONE = "one taper"
+    """One taper fits, maybe under several names."""
+    CANT_TELL = "can't tell"
+    """Several tapers fit, or one only if it is made worse than allowed: what was measured can't tell."""
+    NONE = "none fits: copy it"
+    """None fits: copy it."""
+
+
+class Along(StrEnum):
+    """What an indicator travels along."""
+
+    FLANK = "flank"
+    """The flank: the top slide moves it."""
+    AXIS = "axis"
+    """The axis: the saddle moves it."""
+
+
+class SetAngle(StrEnum):
+    """Which angle something is set to."""
+
+    HALF = "half"
+    """Half of the included angle."""
+    INCLUDED = "included"
+    """The included angle."""
+
+
+class TaperPart(StrEnum):
+    """What is being turned."""
+
+    HUB = "hub"
+    """A taper bore."""
+    SPINDLE = "spindle"
+    """A taper nose or plug."""
+
+
+class Toward(StrEnum):
+    """To which side the slide has to move."""
+
+    SMALLER = "smaller"
+    """The slide's angle has to become smaller."""
+    LARGER = "larger"
+    """The slide's angle has to become larger."""
+    STAY = "stay"
+    """The error is no more than its uncertainty: there is nothing to go by."""
+
+
+class GuardBand(StrEnum):
+    """How far from a limit a measured value has to stay."""
+
+    ONE_SIDED = "one-sided 95 %"
+    """1.645 standard uncertainties: 95 % on the one side that matters."""
+    FULL = "full"
+    """The whole expanded uncertainty, twice the standard one."""
+
+
+class Ruling(StrEnum):
+    """What can be said of a measured value."""
+
+    WITHIN = "within"
+    """It keeps to its limits."""
+    OUTSIDE = "outside"
+    """It does not."""
+    CANT_TELL = "can't tell"
+    """It is too near to a limit for what it was measured with."""
+
+
+class Spread(StrEnum):
+    """How an error is spread, and what its size says."""
+
+    NORMAL = "normal"
+    """Normally; the size is a standard uncertainty."""
+    UNIFORM = "uniform"
+    """Anything within plus or minus the size, as by a scale's resolution."""
+    TRIANGULAR = "triangular"
+    """Likelier in the middle, within plus or minus the size."""
+    U_SHAPED = "u-shaped"
+    """Likelier at plus and minus the size, as of something that swings."""

@@ -14,6 +14,7 @@ mod lookup;
 pub mod nut;
 pub mod press;
 pub mod seat;
+pub mod taper;
 pub mod thread;
 pub mod warmth;
 
@@ -37,11 +38,13 @@ pub use seat::{
     Along, AngleTolerance, Carries, HubStep, Print, PrintExpected, PrintRead, Pushed, RingSlices,
     Seat, SeatByRule, SeatFound, TiltRunOut, seat_by_rule, seat_rocking, tilt_run_out,
 };
+pub use taper::{AngleGrade, Taper, degrees_minutes_seconds, finest_grade, taper, taper_grade};
 pub use thread::{Series, TapDrill, Thread, ThreadClass, ThreadLimits, ThreeWires, thread};
 pub use warmth::{At20, Expansion, Metal, at_20_c, published_expansion};
 
 use crate::solid::screw::SCREWS;
 use crate::source::Source;
+use crate::tables::tapers::{self, machine};
 use crate::tables::{brazing, expansion, iso286, keys, threads};
 
 /// Every source that this module cites beside the arithmetic.
@@ -103,3 +106,18 @@ pub const KEY_SOURCES: &[Source] = &[
 /// Every source that seats cite beside the arithmetic.
 pub const SEAT_SOURCES: &[Source] =
     &[seat::CONE_CONTACT, seat::CONE_STATICS, seat::RING_SLICES, seat::PRINTS];
+/// Every source that tapers cite.
+pub const TAPER_SOURCES: &[Source] = &[
+    tapers::CONES,
+    tapers::STEEP,
+    tapers::PIPE,
+    tapers::NOSES,
+    machine::MORSE,
+    machine::BROWN_SHARPE,
+    machine::JARNO,
+    machine::JACOBS,
+    machine::METRIC,
+    machine::STEEP,
+    tapers::grades::GRADES,
+    taper::TRIANGLE,
+];

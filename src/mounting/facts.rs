@@ -9,6 +9,7 @@ use std::marker::PhantomData;
 use std::sync::LazyLock;
 
 use super::fields::{COUNT, FIELDS, Field, with_parts};
+use super::marking::MarkingSays;
 use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};

@@ -7,6 +7,7 @@
 
 use std::sync::LazyLock;
 
+use super::marking::MarkingSays;
 use super::sort::{FieldType, Sort};
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
@@ -102,6 +103,8 @@ macro_rules! with_parts {
                     abrasive: Abrasive = "abrasive" [], Any, Absent;
                     /// Bond.
                     bond: Bond = "bond" [], Any, Absent;
+                    /// How its marking compares with the rest; a column `wheel marking` fills this in.
+                    marking_says: MarkingSays = "marking says" [], Any, Absent;
                     /// Use-before date on the wheel.
                     use_before: Date = "use before" ["use before date", "use by", "use by date", "best before", "expiry", "expiry date", "expires"], Any, Absent;
                     /// Date of manufacture.
@@ -193,6 +196,12 @@ macro_rules! with_parts {
                     flange_stop: Length = "flange stop" ["shoulder"], ZeroOrMore, Zero;
                     /// Thickness of both stabiliser discs together.
                     stabilisers: Length = "stabilisers" ["stabilizers", "stabiliser thickness"], ZeroOrMore, Zero;
+                    /// Gap between its face and the spindle's shoulder, with its taper put on by hand.
+                    stand_off: Length = "stand-off" ["standoff", "gap by hand"], ZeroOrMore, Absent;
+                    /// How far the nut draws it up its taper.
+                    draw_up: Length = "draw-up" ["drawup", "draw in"], ZeroOrMore, Absent;
+                    /// Least gap to be left between its face and the shoulder when it is drawn up.
+                    least_gap: Length = "least gap" ["gap to leave"], ZeroOrMore, Absent;
                     /// Bore inside the thread for the nut.
                     thread_bore: Length = "thread bore" ["bore under thread"], ZeroOrMore, Zero;
                     /// Width of the key slot through that thread.

@@ -3,6 +3,7 @@
 pub mod cautions;
 pub mod facts;
 pub mod fields;
+pub mod marking;
 pub mod parts;
 pub mod rack;
 pub mod rules;
@@ -14,6 +15,7 @@ pub mod words;
 
 pub use facts::Facts;
 pub use fields::{FIELDS, Field, NoneMeans, Takes};
+pub use marking::MarkingSays;
 pub use parts::{Blotter, Datum, Flange, Hub, Key, Machine, Mounting, Nut, Seat, Spindle, Wheel};
 pub use rack::{Columns, Counts, judge_columns};
 pub use rules::{RULES, Rule, find_rule};

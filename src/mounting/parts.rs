@@ -2,6 +2,7 @@
 
 use super::facts::{BLANK, Facts, NOT_ASKED};
 use super::fields::with_parts;
+use super::marking::MarkingSays;
 use super::sort::FieldType;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;

@@ -1,5 +1,6 @@
 //! How the values of each type of field are read, shown and bounded.
 
+use super::marking::MarkingSays;
 use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
 use crate::joint::KeyFit;
@@ -198,7 +199,8 @@ word_fields!(
     Bond,
     MachineKind,
     FlangeKind,
-    KeyFit
+    KeyFit,
+    MarkingSays
 );
 
 /// Prints a value as findings do in a millimetre shop.

@@ -7,9 +7,11 @@ mod column;
 mod dicts;
 mod errors;
 mod files;
+mod gauge;
 mod joint;
 mod key;
 mod keyway;
+mod marking;
 mod nut;
 mod parts;
 mod press;
@@ -19,6 +21,7 @@ mod rings;
 mod seat;
 mod spanner;
 mod strength;
+mod taper;
 mod thread;
 mod verdict;
 mod warmth;
@@ -45,6 +48,26 @@ mod _core {
         check_file, check_report_name, check_rows, report_schema, write_demo, write_template,
     };
     #[pymodule_export]
+    use super::gauge::correct::{SlideCorrection, correct_slide};
+    #[pymodule_export]
+    use super::gauge::decide::{Budget, Chances, Decision, Influence, budget, chances, decide};
+    #[pymodule_export]
+    use super::gauge::naming::{
+        TaperCandidate, TaperNaming, disk_distance, disk_taper, name_taper,
+    };
+    #[pymodule_export]
+    use super::gauge::seat::{Boring, DrillStep, StandOff, boring, stand_off};
+    #[pymodule_export]
+    use super::gauge::setting::{
+        BlockStack, RunOut, SineBar, SlideSetting, Tailstock, ToolHeight, block_stack, run_out,
+        sine_bar, slide_setting, tailstock, tool_height,
+    };
+    #[pymodule_export]
+    use super::gauge::{
+        ConeFit, MeasuredCone, OverRollers, TwoBalls, TwoDiameters, cone_fit, over_rollers,
+        two_balls, two_diameters,
+    };
+    #[pymodule_export]
     use super::joint::{
         Fit, Judgement, Limits, RankedFit, deviation_by_formula, fit, fits_for, grade_by_formula,
         limits, tolerance_factor,
@@ -53,6 +76,8 @@ mod _core {
     use super::key::{KeySize, KeyStrength, KeyTrim, KeyWidths, key_for, key_strength};
     #[pymodule_export]
     use super::keyway::{Centring, KeyStock, Keyway, centre_slot, chord_height, key_stock, keyway};
+    #[pymodule_export]
+    use super::marking::{Grain, Marking, read_marking};
     #[pymodule_export]
     use super::nut::{Tightened, loosening, nut};
     #[pymodule_export]
@@ -80,6 +105,8 @@ mod _core {
     };
     #[pymodule_export]
     use super::strength::{Fragment, Strength, strength};
+    #[pymodule_export]
+    use super::taper::{AngleGrade, Taper, finest_grade, standard_tapers, taper, taper_grade};
     #[pymodule_export]
     use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};
     #[pymodule_export]

@@ -14,7 +14,7 @@ use crate::error::{Error, ErrorKind, cut};
 use crate::joint::KeyFit;
 use crate::mounting::fields::with_parts;
 use crate::mounting::sort::FieldType;
-use crate::mounting::{self, Datum, FIELDS, Material, Rotation, ThreadHand, YesNo};
+use crate::mounting::{self, Datum, FIELDS, MarkingSays, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
     Angle, AngularVelocity, Date, Force, Length, MassDensity, Pressure, Ratio, Shop,
     TemperatureCoefficient, TemperatureInterval, Torque, Velocity, ratio,
@@ -124,7 +124,8 @@ word_fields!(
     Bond,
     MachineKind,
     FlangeKind,
-    KeyFit
+    KeyFit,
+    MarkingSays
 );
 
 impl FieldCrossing for YesNo {
@@ -270,7 +271,7 @@ macro_rules! define_python_parts {
             $(#[doc = concat!("    ", stringify!($field), ":", $($doc),+)])+
             #[pyclass(frozen, eq, from_py_object, module = "hubwright._core")]
             #[derive(Clone, Copy, PartialEq)]
-            pub struct $part(mounting::$part);
+            pub struct $part(pub(super) mounting::$part);
 
             #[pymethods]
             impl $part {

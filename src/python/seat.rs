@@ -301,7 +301,7 @@ impl SeatFound {
 ///     ... )
 ///     >>> pushed = seat.push("8 kN", "3 arcmin")
 ///     >>> print(f"{pushed.carries}, {pushed.contact:.2f}, {pushed.slip_torque:.1f~P}")
-///     small end, 0.49, 56.8 N·m
+///     small end, 0.48, 56.8 m·N
 ///     >>> print(f"{pushed.force_for_95.to('kN'):.1f~P}")
 ///     21.3 kN
 #[pyfunction]

@@ -20,7 +20,7 @@ use crate::units::{Angle, Force, Length, Pressure, Torque, degree, figure, newto
 pub(super) struct Count(Result<u32, Error>);
 
 impl Count {
-    fn named(self, argument: &str) -> Result<u32, Error> {
+    pub(super) fn named(self, argument: &str) -> Result<u32, Error> {
         self.0.map_err(|error| error.named(argument))
     }
 }

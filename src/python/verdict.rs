@@ -160,6 +160,8 @@ pub fn sources() -> Vec<Source> {
         .chain(crate::joint::SOURCES.iter().copied())
         .chain(crate::joint::KEY_SOURCES.iter().copied())
         .chain(crate::joint::SEAT_SOURCES.iter().copied())
+        .chain(crate::joint::TAPER_SOURCES.iter().copied())
+        .chain(crate::gauge::SOURCES.iter().copied())
         .chain([crate::wheel::speed::KINEMATICS, ROTATING_RINGS, SMOOTHING])
         .chain([materials::STATED, materials::METALS, materials::COLD_STEEL.source])
         .chain(by_name)

@@ -8,13 +8,19 @@ use pyo3::types::PyModule;
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
+use crate::gauge::{
+    Along, FlankBow, GuardBand, LargeEnd, NamingOutcome, Ruling, SetAngle, Spread, TaperPart,
+    Toward,
+};
 use crate::joint::{
     Carries, CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal,
     MoveTool, Print, SizeOutcome,
 };
-use crate::mounting::{Law, Material, Outcome, Rotation, ThreadHand, YesNo};
+use crate::mounting::{Law, MarkingSays, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
-use crate::wheel::{Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Shape};
+use crate::wheel::{
+    Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, MachineKind, Restriction, Shape,
+};
 
 /// A list of words that has a class in `hubwright.words`.
 pub(super) trait Named: Words {
@@ -47,6 +53,8 @@ named!(
     MachineKind,
     FlangeKind,
     BlotterNeed,
+    MarkingSays,
+    Restriction,
     Feature,
     FitKind,
     FitBasis,
@@ -59,7 +67,17 @@ named!(
     Filler,
     GapOutcome,
     Carries,
-    Print
+    Print,
+    LargeEnd,
+    FlankBow,
+    NamingOutcome,
+    Along,
+    SetAngle,
+    TaperPart,
+    Toward,
+    GuardBand,
+    Ruling,
+    Spread
 );
 
 /// Reads a word.

@@ -84,7 +84,7 @@ pub(crate) fn text(cell: Cell<'_>) -> String {
 
 fn count(text: &str, given: Given<'_>) -> usize {
     match given.column(text) {
-        Ok(Column::Datum { .. }) | Err(_) => DATUM,
+        Ok(Column::Datum { .. } | Column::Marking) | Err(_) => DATUM,
         Ok(Column::Name) => NAME,
         _ => 0,
     }

@@ -27,6 +27,8 @@ pub enum Column {
         /// Unit that the heading states.
         unit: Option<String>,
     },
+    /// What is written on the wheel.
+    Marking,
     /// What an earlier report added to the table; it is left behind.
     Ours,
     /// Left out at the user's word.
@@ -39,7 +41,7 @@ impl Column {
     /// Whether two columns would fill the same field.
     pub(crate) fn says_the_same(&self, other: &Self) -> bool {
         match (self, other) {
-            (Self::Name, Self::Name) => true,
+            (Self::Name, Self::Name) | (Self::Marking, Self::Marking) => true,
             (Self::Datum { fields, .. }, Self::Datum { fields: others, .. }) => {
                 fields.iter().any(|field| others.contains(field))
             }
@@ -47,6 +49,10 @@ impl Column {
         }
     }
 }
+
+/// Headings of what is written on the wheel.
+pub(crate) const MARKINGS: [&str; 5] =
+    ["wheel marking", "marking", "wheel specification", "specification", "wheel spec"];
 
 /// What reports put before the headings of the columns they add.
 pub(crate) const OURS: &str = "hubwright ";
@@ -77,6 +83,9 @@ pub fn read(heading: &str) -> Result<Column, Error> {
     }
     if NAMES.iter().any(|name| plain(name) == plain(text)) {
         return Ok(Column::Name);
+    }
+    if MARKINGS.iter().any(|name| plain(name) == plain(text)) {
+        return Ok(Column::Marking);
     }
     if text.starts_with(OURS) {
         return Ok(Column::Ours);

@@ -9,8 +9,9 @@ use super::kept::Kept;
 use super::marks::Mark;
 use crate::error::{Error, ErrorKind, cut};
 use crate::mounting::facts::{BLANK, NOT_ASKED, contradiction};
-use crate::mounting::{Columns, FIELDS, Field};
+use crate::mounting::{Columns, FIELDS, Field, marking};
 use crate::units::{Decimal, Shop};
+use crate::wheel::read_marking;
 
 /// Most columns of a table.
 pub const MOST_COLUMNS: usize = 1024;
@@ -60,6 +61,9 @@ pub struct Intake {
     pub(crate) beyond: bool,
     /// Columns (from 0) with cells and no heading that names them.
     nameless: BTreeSet<usize>,
+    /// How many markings have parts that were not read, and the first with its row.
+    unread_markings: usize,
+    unread_marking: Option<(usize, String)>,
     /// The numbers of one row before it is known to be sound.
     numbers: Vec<(usize, f64)>,
     /// The codes of its cells, by column.
@@ -122,7 +126,7 @@ impl Intake {
             }
             plan.push(column);
         }
-        if !plan.iter().any(|column| matches!(column, Column::Datum { .. })) {
+        if !plan.iter().any(|column| matches!(column, Column::Datum { .. } | Column::Marking)) {
             return Err(no_heading(table));
         }
         // A heading that is nearly a known one asks for that datum, and nobody
@@ -154,6 +158,8 @@ impl Intake {
             notes: Vec::new(),
             beyond: false,
             nameless: BTreeSet::new(),
+            unread_markings: 0,
+            unread_marking: None,
             numbers: Vec::new(),
             codes: Vec::new(),
             known: vec![HashMap::new(); FIELDS.len()],
@@ -194,7 +200,7 @@ impl Intake {
         }
         self.keep(cells)?;
         let mut name = String::new();
-        let mut problem = None;
+        let (mut problem, mut marking) = (None, None);
         self.numbers.clear();
         self.numbers.extend(self.misspelt.iter().map(|field| (*field, BLANK)));
         for (at, (column, heading)) in self.plan.iter().zip(&self.headings).enumerate() {
@@ -202,6 +208,7 @@ impl Intake {
             let blank = cell.is_blank();
             match column {
                 Column::Name if !blank => name = cell.spoken(),
+                Column::Marking => marking = Some(cell.spoken()),
                 Column::Datum { fields, unit } => {
                     for &field in fields {
                         // What was read once under this heading need not be read again.
@@ -238,6 +245,9 @@ impl Intake {
         } else if beyond.next().is_some() {
             problem = Some(more_cells());
         }
+        if let (None, Some(text)) = (&problem, marking) {
+            problem = self.marking(number, &text).err();
+        }
         if problem.is_none() {
             let numbers = &self.numbers;
             let number =
@@ -254,6 +264,40 @@ impl Intake {
             self.kept.weigh(problem);
         }
         self.taken.push(Taken { number, name, problem });
+        Ok(())
+    }
+
+    /// Fills what the row leaves blank with what is written on its wheel.
+    fn marking(&mut self, number: usize, text: &str) -> Result<(), Error> {
+        let text = text.trim();
+        if text.eq_ignore_ascii_case("none") {
+            return Ok(());
+        }
+        let marking = match text {
+            "" => None,
+            text => Some(read_marking(text).map_err(|error| error.named("wheel marking"))?),
+        };
+        let numbers = &self.numbers;
+        let place = |name: &str| {
+            FIELDS.iter().position(|field| field.place == "wheel" && field.name == name)
+        };
+        let known = |name: &str| {
+            let known = place(name).and_then(|at| numbers.iter().find(|(field, _)| *field == at));
+            known.map_or(NOT_ASKED, |(_, fact)| *fact)
+        };
+        let (filled, says) = marking::fill(marking.as_ref(), known);
+        for (name, fact) in filled.into_iter().chain([("marking_says", says)]) {
+            let Some(at) = place(name) else { continue };
+            let fact = if fact.is_nan() { fact } else { FIELDS[at].admit(fact)? };
+            match self.numbers.iter_mut().find(|(field, _)| *field == at) {
+                Some((_, number)) => *number = fact,
+                None => self.numbers.push((at, fact)),
+            }
+        }
+        if let Some(part) = marking.as_ref().and_then(|marking| marking.unread.first()) {
+            self.unread_markings += 1;
+            self.unread_marking.get_or_insert_with(|| (number, cut(&part.text)));
+        }
         Ok(())
     }
 
@@ -312,6 +356,14 @@ impl Intake {
         let mut names: Vec<String> = self.nameless.iter().map(|at| letters(*at)).collect();
         if self.beyond {
             names.push(format!("those beyond {}", letters(MOST_COLUMNS - 1)));
+        }
+        if let Some((row, part)) = &self.unread_marking {
+            let more = match self.unread_markings {
+                1 => String::new(),
+                count => format!(", and parts of {} more", count - 1),
+            };
+            self.notes
+                .push(format!("In the wheel marking of row {row}, {part:?} was not read{more}."));
         }
         if !names.is_empty() {
             self.notes.push(format!(

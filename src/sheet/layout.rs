@@ -351,8 +351,12 @@ impl<'a> Feed<'a> {
             .into());
         }
         let filled = self.filled_down.into_iter().filter(|(row, _)| *row > self.headings.1);
-        let read =
-            |at: &usize| matches!(intake.plan.get(*at), Some(Column::Datum { .. } | Column::Name));
+        let read = |at: &usize| {
+            matches!(
+                intake.plan.get(*at),
+                Some(Column::Datum { .. } | Column::Marking | Column::Name)
+            )
+        };
         let columns = self.hidden_columns.into_iter().filter(read).map(letters);
         // Where every row leaves its last cells out, nothing is odd about one.
         let odd = self.short.len() < intake.taken.len();

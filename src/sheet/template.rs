@@ -8,7 +8,7 @@ use rust_xlsxwriter::{
 };
 
 use super::demo;
-use super::heading::{self, Column};
+use super::heading::{self, Column, MARKINGS};
 use super::report::workbook::{failed, heading_style, height, paper, text};
 use super::report::write_whole;
 use crate::error::{Error, ErrorKind};
@@ -55,6 +55,9 @@ pub fn write(path: &Path, shop: Shop) -> Result<(), Error> {
         out.write_all(&workbook.save_to_buffer().map_err(failed)?)
     })
 }
+
+/// What the column `wheel marking` is for.
+const MARKING: &str = "What is written on the wheel, like 40A 60 K 7 V A1 35 m/s. It fills what the row leaves blank: shape, diameter, thickness, nominal hole, abrasive, bond and speeds. Of two speeds the lower counts. \"none\" where there is none.";
 
 /// The lists of words, each once, with the fields that choose from it.
 type Lists = Vec<(Vec<&'static str>, Vec<usize>)>;
@@ -159,8 +162,12 @@ fn rack(sheet: &mut Worksheet, shop: Shop, lists: &Lists) -> Result<(), XlsxErro
     text(sheet, 0, 0, "mounting", &heading)?;
     note(sheet, 0, "What the shop calls it: one wheel on one hub on one spindle.")?;
     text(sheet, 1, 0, EXAMPLE, &plain)?;
+    sheet.set_column_width(1, 24)?;
+    text(sheet, 0, 1, MARKINGS[0], &heading)?;
+    note(sheet, 1, MARKING)?;
+    text(sheet, 1, 1, "none", &plain)?;
     for (at, (field, said)) in FIELDS.iter().zip(example(shop)).enumerate() {
-        let column = at as u16 + 1;
+        let column = at as u16 + 2;
         sheet.set_column_width(column, 12.5)?;
         text(sheet, 0, column, &full_heading(field, shop), &heading)?;
         note(
@@ -184,7 +191,7 @@ fn rack(sheet: &mut Worksheet, shop: Shop, lists: &Lists) -> Result<(), XlsxErro
                 .set_error_style(DataValidationErrorStyle::Warning)
                 .set_error_title("Not in the list")?
                 .set_error_message("hubwright reads the words of the list.")?;
-            let column = *field as u16 + 1;
+            let column = *field as u16 + 2;
             sheet.add_data_validation(1, column, ROWS, column, &choice)?;
         }
     }
@@ -227,8 +234,13 @@ fn headings(sheet: &mut Worksheet, shop: Shop) -> Result<(), XlsxError> {
         sheet.set_column_width(column as u16, width)?;
         text(sheet, 6, column as u16, heading, &heading_style())?;
     }
+    let marking = [MARKINGS[0], "what is written on the wheel", MARKING];
+    sheet.set_row_height(7, height(&[(marking[1], TAKES), (marking[2], IS)]))?;
+    for (column, said) in marking.into_iter().enumerate() {
+        text(sheet, 7, column as u16, said, &wrapped)?;
+    }
     for (at, field) in FIELDS.iter().enumerate() {
-        let line = at as u32 + 7;
+        let line = at as u32 + 8;
         let doc = field.doc.split_whitespace().collect::<Vec<_>>().join(" ");
         let said =
             [full_heading(field, shop), takes(field, shop), format!("{doc}{}", none_says(field))];

@@ -4,10 +4,12 @@ pub mod brazing;
 pub mod expansion;
 pub mod flanges;
 pub mod friction;
+pub mod grits;
 pub mod iso286;
 pub mod keys;
 pub mod laws;
 pub mod materials;
+pub mod tapers;
 pub mod threads;
 
 /// A number that changes with any figure in the tables that rules judge by, so

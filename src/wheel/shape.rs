@@ -120,6 +120,12 @@ words! {
         Metal = "metal" ["M"];
         /// Electroplated.
         Electroplated = "electroplated" ["G", "galvanic", "plated"];
+        /// Silicate.
+        Silicate = "silicate" ["S"];
+        /// Oxychloride.
+        Oxychloride = "oxychloride" ["O"];
+        /// Plastic.
+        Plastic = "plastic" ["PL"];
     }
 }
 

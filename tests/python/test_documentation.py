@@ -29,7 +29,7 @@ def test_the_examples_in_the_docstrings_run() -> None:
 
 
 def test_public_functions_are_documented() -> None:
-    for module in (hw, hw.joint, hw.wheel):
+    for module in (hw, hw.gauge, hw.joint, hw.wheel):
         for name in module.__all__:
             assert getattr(module, name).__doc__, name
 

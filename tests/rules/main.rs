@@ -14,6 +14,7 @@ mod nut;
 mod plate;
 mod seat;
 mod speed;
+mod taper;
 mod thread;
 mod wheel;
 
@@ -131,6 +132,10 @@ fn sound() -> Mounting {
     m.hub.thread_from = mm(24.0);
     m.hub.thread_to = mm(50.0);
     m.hub.flange_stop = mm(18.0);
+    // A taper seat with 0.03 mm left between hub and shoulder.
+    m.hub.stand_off = mm(0.08);
+    m.hub.draw_up = mm(0.05);
+    m.hub.least_gap = mm(0.02);
     m.nut.thread_hand = ThreadHand::Right.into();
     m.nut.length = mm(12.0);
     m.key.shaft_diameter = mm(22.0);
@@ -388,6 +393,7 @@ fn tables() -> Vec<Table> {
         guard::tables(),
         key::tables(),
         seat::tables(),
+        taper::tables(),
     ];
     subjects.into_iter().flatten().collect()
 }

@@ -1,6 +1,6 @@
 //! The wheel itself: hole, thickness, age, bushing.
 
-use hubwright::mounting::{Datum, Mounting, Terms, YesNo};
+use hubwright::mounting::{Datum, MarkingSays, Mounting, Outcome, Terms, YesNo};
 use hubwright::tables::laws;
 use hubwright::wheel::{Bond, MachineKind, Shape};
 
@@ -8,12 +8,55 @@ use crate::{Table, day, density, inches, mm, mpa, row, rpm};
 
 pub fn tables() -> Vec<Table> {
     vec![
+        marking_disagrees(),
         burst_margin(),
         hole_large_for_wheel(),
         cutting_off_too_thick(),
         wheel_too_old(),
         bushing(),
     ]
+}
+
+fn marking_disagrees() -> Table {
+    let practice = laws::PRACTICE;
+    let says = |m: &mut Mounting, says: MarkingSays| m.wheel.marking_says = says.into();
+    Table::of("marking-disagrees")
+        .row(
+            row("the same", |m| says(m, MarkingSays::Same))
+                .pass(practice, "the marking on the wheel says the same, as far as it was read"),
+        )
+        .row(row("the lower speed was taken", |m| says(m, MarkingSays::OtherSpeed)).caution(
+            practice,
+            "the marking on the wheel names another speed: the lower of the two is the limit",
+        ))
+        .row(row("another size", |m| says(m, MarkingSays::OtherSize)).is(
+            Outcome::Unknown,
+            practice,
+            "the marking on the wheel names another size",
+        ))
+        .row(row("another shape", |m| says(m, MarkingSays::OtherShape)).is(
+            Outcome::Unknown,
+            practice,
+            "the marking on the wheel names another shape",
+        ))
+        .row(row("another abrasive", |m| says(m, MarkingSays::OtherAbrasive)).is(
+            Outcome::Unknown,
+            practice,
+            "the marking on the wheel names another abrasive",
+        ))
+        .row(row("another bond", |m| says(m, MarkingSays::OtherBond)).is(
+            Outcome::Unknown,
+            practice,
+            "the marking on the wheel names another bond",
+        ))
+        .row(
+            row("a marking that nobody has read", |m| m.wheel.marking_says = Datum::Unknown)
+                .unknown("wheel marking says"),
+        )
+        .row(
+            row("nobody asks", |m| m.wheel.marking_says = Datum::NotAsked)
+                .not_checked("wheel marking says"),
+        )
 }
 
 /// A 200 mm wheel with a hole of 31.75 mm, 2250 kg/m³, ν 0.22, at 3000 rev/min: the hoop stress

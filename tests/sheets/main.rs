@@ -11,6 +11,7 @@ mod dates;
 mod grids;
 mod headings;
 mod make;
+mod markings;
 mod packages;
 mod parts;
 mod repeats;

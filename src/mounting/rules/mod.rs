@@ -14,6 +14,7 @@ mod nut;
 mod plate;
 mod seat;
 mod speed;
+mod taper;
 mod thread;
 mod wheel;
 
@@ -25,9 +26,10 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 31] = [
+pub static RULES: [&Rule; 33] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
+    &wheel::MARKING_DISAGREES,
     &wheel::BURST_MARGIN,
     &wheel::HOLE_LARGE_FOR_WHEEL,
     &wheel::CUTTING_OFF_TOO_THICK,
@@ -53,9 +55,10 @@ pub static RULES: [&Rule; 31] = [
     &nut::NUT_OVERLOADED,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
-    &seat::SEAT_FIT,
-    &seat::SEAT_OVERLOADED,
-    &seat::TAPER_STICKS,
+    &taper::SEAT_FIT,
+    &taper::SEAT_OVERLOADED,
+    &taper::TAPER_STICKS,
+    &seat::SEAT_TOUCHES_SHOULDER,
     &guard::GUARD_OPEN,
 ];
 

@@ -4,6 +4,7 @@ use std::f64::consts::PI;
 
 use super::rule;
 use crate::mounting::facts::{Facts, is_blank};
+use crate::mounting::marking::MarkingSays;
 use crate::mounting::sort::FieldType;
 use crate::mounting::words::YesNo;
 use crate::solid::rings::hoop_at_bore;
@@ -22,6 +23,45 @@ fn burst_factor(f: &Facts) -> f64 {
     let (nu, rho) = (f.wheel.poisson_ratio.0 / 1e9, f.wheel.density.0 / 1e3);
     let hoop = hoop_at_bore(a, b, nu, rho, w * w);
     (f.wheel.tensile_strength.0 / 1e3 / hoop * 1e9).floor()
+}
+
+rule! {
+    /// What is written on a wheel comes before what a sheet says of it. Where the marking
+    /// names another speed the lower of the two is taken, which is a caution; where it
+    /// names another size (3 % of a diameter or hole, 10 % of a thickness), shape, abrasive
+    /// or bond, nobody can tell from here whose mounting is judged.
+    MARKING_DISAGREES = "marking-disagrees", essential false;
+    asks "does the wheel's own marking say otherwise than the mounting does?";
+    needs wheel.marking_says;
+    cases {
+        Speed: Caution, Nothing Most, laws::PRACTICE,
+            "the marking on the wheel names another speed: the lower of the two is the limit";
+        Size: Unknown, Nothing Most, laws::PRACTICE, "the marking on the wheel names another size";
+        Form: Unknown, Nothing Most, laws::PRACTICE, "the marking on the wheel names another shape";
+        Abrasive: Unknown, Nothing Most, laws::PRACTICE, "the marking on the wheel names another abrasive";
+        Bond: Unknown, Nothing Most, laws::PRACTICE, "the marking on the wheel names another bond";
+        Same: Pass, Nothing Most, laws::PRACTICE,
+            "the marking on the wheel says the same, as far as it was read";
+    }
+    advice "Read the wheel again and put the row right: the wheel's own marking counts.";
+    judge |f, _t| {
+        let says = f.wheel.marking_says;
+        if says.is(MarkingSays::OtherSpeed) {
+            It::Speed.bare()
+        } else if says.is(MarkingSays::OtherSize) {
+            It::Size.bare()
+        } else if says.is(MarkingSays::OtherShape) {
+            It::Form.bare()
+        } else if says.is(MarkingSays::OtherAbrasive) {
+            It::Abrasive.bare()
+        } else if says.is(MarkingSays::OtherBond) {
+            It::Bond.bare()
+        } else if let Some(missing) = missing([says.0]) {
+            missing
+        } else {
+            It::Same.bare()
+        }
+    }
 }
 
 rule! {

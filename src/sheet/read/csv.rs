@@ -195,7 +195,10 @@ fn separator(name: &str, sample: &[u8], given: Given<'_>) -> Result<u8, Error> {
             .from_reader(sample);
         let rows = reader.into_byte_records().flatten().take(MOST_TITLES);
         let known = |cell: &[u8]| {
-            matches!(given.column(&text(cell)), Ok(Column::Datum { .. } | Column::Name) | Err(_))
+            matches!(
+                given.column(&text(cell)),
+                Ok(Column::Datum { .. } | Column::Marking | Column::Name) | Err(_)
+            )
         };
         let score =
             |row: csv::ByteRecord| (row.iter().filter(|cell| known(cell)).count(), row.len());
