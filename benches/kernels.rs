@@ -8,13 +8,13 @@ use std::hint::black_box;
 use std::ops::ControlFlow;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
-use hubwright::joint::{PressFit, fit, fits_for, limits};
+use hubwright::joint::{PressFit, Seat, fit, fits_for, limits};
 use hubwright::mounting::{Mounting, Terms, check, judge_columns};
 use hubwright::solid::{Ring, compound};
 use hubwright::tables::materials::{Elastic, Metal};
 use hubwright::units::{
-    AngularVelocity, Length, meter, micrometer, millimeter, radian_per_second, read,
-    revolution_per_minute,
+    Angle, AngularVelocity, Force, Length, degree, meter, micrometer, millimeter, newton,
+    radian_per_second, read, revolution_per_minute,
 };
 use hubwright::wheel::{FlangeKind, Shape, flange_limits, rim_speed, rim_speed_column};
 
@@ -81,6 +81,22 @@ fn mechanics(criterion: &mut Criterion) {
         b.iter(|| compound(black_box(mm(16.0)), black_box(&rings), black_box(speed)));
     });
     group.bench_function("a press fit", |b| b.iter(|| black_box(fit).solve()));
+    let seat = Seat::new(steel, steel, mm(30.0), 0.1, mm(40.0), mm(48.0), mm(48.0))
+        .with_step(mm(28.0), mm(90.0))
+        .with_overhangs(mm(15.0), mm(30.0));
+    group.bench_function("a seat", |b| b.iter(|| black_box(&seat).clone().solve(0.12)));
+    let seat = seat.solve(0.12).expect("a seat");
+    group.bench_function("a seat with another friction", |b| {
+        b.iter(|| seat.with_friction(black_box(0.12)));
+    });
+    let (force, angle) = (Force::new::<newton>(8000.0), Angle::new::<degree>(-0.05));
+    group.bench_function("a push", |b| b.iter(|| seat.push(black_box(force), angle)));
+    let rows = 100_000;
+    let forces: Vec<_> =
+        (0..rows).map(|row| Force::new::<newton>(100.0 + f64::from(row))).collect();
+    let angles = vec![angle; forces.len()];
+    group.sample_size(10);
+    group.bench_function("a push, 100,000 rows", |b| b.iter(|| seat.push_column(&forces, &angles)));
     group.finish();
 }
 

@@ -219,6 +219,29 @@ const SOUND: &[(&str, &str)] = &[
     ("hub balance grade", "G2.5"),
     ("hub residual unbalance", "10 g mm"),
     ("hub bare unbalance", "6 g mm"),
+    ("seat length", "40 mm"),
+    ("seat small diameter", "30 mm"),
+    ("seat taper", "0.1"),
+    ("seat mismatch", "-0.5 arcmin"),
+    ("seat friction", "0.12"),
+    ("seat nut force", "8 kN"),
+    ("seat nut diameter", "46 mm"),
+    ("seat hub diameter", "48 mm"),
+    ("seat step from", "28 mm"),
+    ("seat step diameter", "90 mm"),
+    ("seat spindle bore", "6 mm"),
+    ("seat overhang at small end", "15 mm"),
+    ("seat overhang at large end", "30 mm"),
+    ("seat hub modulus", "206 GPa"),
+    ("seat hub poisson ratio", "0.3"),
+    ("seat spindle modulus", "206 GPa"),
+    ("seat spindle poisson ratio", "0.29"),
+    ("seat share", "0.75"),
+    ("seat hub yield", "300 MPa"),
+    ("seat spindle yield", "600 MPa"),
+    ("seat yield factor", "1.5"),
+    ("seat puller", "yes"),
+    ("seat puller force", "10 kN"),
 ];
 
 /// What the other sound mountings have instead.
@@ -404,6 +427,13 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
             let torsion = force * thread * 12.0 / (std::f64::consts::PI * round.powi(3));
             vec![tension.hypot(3.0_f64.sqrt() * torsion) / 0.9 * 1e9]
         }
+        // On the verge of the force that a self-holding taper needs.
+        "force" => {
+            let of = |name| row[at("seat", name)];
+            let (friction, slope) = (of("friction"), of("taper") / 2.0);
+            let holds = (friction - slope) / (friction + slope);
+            vec![of("nut_force") * holds, of("puller_force") / holds, of("nut_force")]
+        }
         "torque" => of("torque").iter().flat_map(|t| [*t, *t * 10.0, *t * 30.0]).collect(),
         "plain number" => vec![0.1e9, 0.12e9, 0.3e9],
         // On the verge by the grade: m G / ω, in millionths of a g mm of µg, nm/s and 1e-6 rev/min.
@@ -448,6 +478,7 @@ fn anything(field: &Field, choice: u32) -> f64 {
         "mass" => (1e8 * 10_f64.powf(share * 3.0)).round(),
         "unbalance" => (1e6 * 10_f64.powf(share * 3.0)).round(),
         "balance grade" => (1e5 * 10_f64.powf(share * 3.0)).round(),
+        "force" => (1e5 * 10_f64.powf(share * 3.0)).round(),
         "density" => (1e6 + share * 8e6).round(),
         "plain number" => (1e7 * 10_f64.powf(share * 3.0)).round(),
         other => panic!("a kind of field that this test does not know: {other}"),
@@ -1031,6 +1062,7 @@ mod sheets {
             "mass" => "g",
             "unbalance" => "g mm",
             "balance grade" => "mm/s",
+            "force" => "kN",
             _ => return None,
         })
     }
@@ -1049,7 +1081,7 @@ mod sheets {
             // 1/8000 in is 125 millionths of an inch.
             ("length", _) if style == Style::Inches => decimal((fact / GRID) as i128 * 125),
             (
-                "length" | "rotational speed" | "speed" | "thermal expansion" | "torque"
+                "length" | "rotational speed" | "speed" | "thermal expansion" | "torque" | "force"
                 | "pressure or stress" | "density" | "mass" | "unbalance" | "balance grade",
                 _,
             ) => decimal(fact as i128),

@@ -1,7 +1,7 @@
-//! All rules over a million mountings, beside the same rules in NumPy.
+//! All rules over a million mountings, and seats, beside the same in NumPy.
 //!
 //! One command, `cargo bench --bench peers`, times both in one run on one
-//! thread, compares every outcome and prints the ratio. `PYTHON` chooses an
+//! thread, compares every outcome and prints the ratio; with `-- seat` it times seats alone. `PYTHON` chooses an
 //! interpreter with NumPy; the one of the tests is taken where it is there.
 
 use std::fs;
@@ -14,6 +14,7 @@ use hubwright::mounting::{RULES, Terms, judge_columns};
 use hubwright::units::Date;
 
 mod rack;
+mod seat;
 
 const ROWS: usize = 1_000_000;
 
@@ -21,6 +22,13 @@ fn main() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     let folder = root.join("target/peers");
     fs::create_dir_all(&folder).expect("a folder for the columns");
+    let ours = root.join("target/python-env/bin/python");
+    let python = std::env::var_os("PYTHON").map(PathBuf::from);
+    let python = python.unwrap_or_else(|| if ours.exists() { ours } else { "python3".into() });
+    let code = seat::compare(root, &folder, &python);
+    if code != 0 || std::env::args().any(|word| word == "seat") {
+        exit(code);
+    }
     let today = Date::read("2026-11-25").expect("a day");
     let terms = Terms::default().with_today(today);
 
@@ -62,9 +70,6 @@ fn main() {
             .expect("room for a column");
     }
 
-    let ours = root.join("target/python-env/bin/python");
-    let python = std::env::var_os("PYTHON").map(PathBuf::from);
-    let python = python.unwrap_or_else(|| if ours.exists() { ours } else { "python3".into() });
     let status = Command::new(python)
         .arg(root.join("benches/peers/rules.py"))
         .args([

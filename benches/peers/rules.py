@@ -463,6 +463,30 @@ def unbalance(r: Rack) -> Cells:
     return choose((np.isnan(allowed) | np.isnan(residual), UNKNOWN), (residual > allowed, CAUTION))
 
 
+def seat_fit(r: Rack) -> Cells:
+    """Does the small end of the taper carry? No seat of this rack has a modulus, so that none is solved."""
+    open_ = r["seat.mismatch"] > 0
+    return choose((open_, CAUTION), (np.isnan(r["seat.hub_modulus"]), UNKNOWN))
+
+
+def seat_overloaded(r: Rack) -> Cells:
+    """Is the seat stressed beyond yield over the factor? No seat of this rack has a modulus."""
+    return choose((np.isnan(r["seat.hub_modulus"]), UNKNOWN))
+
+
+def taper_sticks(r: Rack) -> Cells:
+    """Does the taper hold itself without a puller, or with too weak a one?"""
+    friction, slope = r["seat.friction"], r["seat.taper"] / 2
+    holds = np.ceil(r["seat.nut_force"] * (friction - slope) / (friction + slope))
+    alone = (friction > slope) & r.no("seat.puller")
+    names = [f"seat.{name}" for name in ("taper", "friction", "puller", "nut_force", "puller_force")]
+    return choose(
+        (friction <= slope, PASS),
+        (alone | (r["seat.puller_force"] < holds), CAUTION),
+        (r.blank(*names), UNKNOWN),
+    )
+
+
 def guard_open(r: Rack) -> Cells:
     """Is the guard open further than this machine allows, or does the opening start too high?"""
     kind, exposure, start = r["machine.kind"], r["machine.guard_exposure"], r["machine.guard_start"]

@@ -400,6 +400,34 @@ class GapOutcome(StrEnum):
     """Wider than the range: the filler may not hold in it."""
 
 
+class Carries(StrEnum):
+    """The end of a seat that carries."""
+
+    SMALL_END = "small end"
+    """The small end: the hub is too open."""
+    LARGE_END = "large end"
+    """The large end: the hub is too closed."""
+    BOTH_ENDS = "both ends"
+    """Both, because the angles agree."""
+
+
+class Print(StrEnum):
+    """What a print of marking paste looks like."""
+
+    SMALL_END = "small end"
+    """A full ring that begins at the small end and ends somewhere."""
+    LARGE_END = "large end"
+    """A full ring that begins at the large end and ends somewhere."""
+    WHOLE_LENGTH = "whole length"
+    """All round, over the whole length or nearly so."""
+    THREE_PATCHES = "three patches"
+    """Three patches round the seat."""
+    ONE_PATCH = "one patch"
+    """One patch on one side."""
+    MIDDLE = "middle"
+    """A ring in the middle that reaches neither end."""
+    BOTH_ENDS = "both ends"
+    """A ring at each end and nothing between them."""
 class LargeEnd(StrEnum):
     """Where the large end of a cone lies, by the positions of its readings."""
 

@@ -13,6 +13,7 @@ pub mod limits;
 mod lookup;
 pub mod nut;
 pub mod press;
+pub mod seat;
 pub mod taper;
 pub mod thread;
 pub mod warmth;
@@ -33,6 +34,10 @@ pub use nut::{
     spanner_torque,
 };
 pub use press::{ElasticLimit, PressFit, PressFitFound, Pressed, Smoothing, elastic_limit};
+pub use seat::{
+    Along, AngleTolerance, Carries, HubStep, Print, PrintExpected, PrintRead, Pushed, RingSlices,
+    Seat, SeatByRule, SeatFound, TiltRunOut, seat_by_rule, seat_rocking, tilt_run_out,
+};
 pub use taper::{AngleGrade, Taper, degrees_minutes_seconds, finest_grade, taper, taper_grade};
 pub use thread::{Series, TapDrill, Thread, ThreadClass, ThreadLimits, ThreeWires, thread};
 pub use warmth::{At20, Expansion, Metal, at_20_c, published_expansion};
@@ -98,6 +103,9 @@ pub const KEY_SOURCES: &[Source] = &[
     brazing::CAPILLARY.1,
 ];
 
+/// Every source that seats cite beside the arithmetic.
+pub const SEAT_SOURCES: &[Source] =
+    &[seat::CONE_CONTACT, seat::CONE_STATICS, seat::RING_SLICES, seat::PRINTS];
 /// Every source that tapers cite.
 pub const TAPER_SOURCES: &[Source] = &[
     tapers::CONES,

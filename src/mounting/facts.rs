@@ -15,8 +15,8 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, BalanceGrade, Date, Length, Mass, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, Words,
+    Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
+    Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, Words,
 };
 use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};
 use crate::wheel::flange::has_table;

@@ -13,8 +13,9 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind};
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, BalanceGrade, Date, Decimal, Length, Mass, MassDensity, Pressure,
-    Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity,
+    Angle, AngularVelocity, BalanceGrade, Date, Decimal, Force, Length, Mass, MassDensity,
+    Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance,
+    Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -271,6 +272,55 @@ macro_rules! with_parts {
                     /// Bearing stress allowed, of the weakest of key, shaft and hub.
                     allowed_bearing: Pressure = "allowed bearing stress" ["allowed bearing", "allowable bearing stress", "allowed crushing stress"], Positive, Absent;
                 }
+                /// The taper of the spindle that the hub sits on, and how it is drawn up.
+                Seat {
+                    /// Length over which hub and taper engage.
+                    length: Length = "length" ["engaged length"], Positive, Absent;
+                    /// Diameter at the small end.
+                    small_diameter: Length = "small diameter" ["small end", "small end diameter"], Positive, Absent;
+                    /// Change of diameter over length: 0.2 for a taper of 1:5.
+                    taper: Ratio = "taper" ["taper ratio"], UpToOne, Absent;
+                    /// Half angle of the hub less that of the spindle: above zero the hub is too open.
+                    mismatch: Angle = "mismatch" ["angle mismatch", "half angle mismatch"], Any, Absent;
+                    /// Friction in it.
+                    friction: Ratio = "friction" [], UpToOne, Absent;
+                    /// Force with which the spindle's nut draws the hub up.
+                    nut_force: Force = "nut force" ["draw force", "force"], Positive, Absent;
+                    /// Outside diameter of the face by which that nut or its washer bears on the hub.
+                    nut_diameter: Length = "nut diameter" ["nut face diameter"], Positive, Absent;
+                    /// Outside diameter of the hub at the small end.
+                    hub_diameter: Length = "hub diameter" ["hub outside diameter"], Positive, Absent;
+                    /// Distance from the small end at which the hub's outside diameter changes.
+                    step_from: Length = "step from" ["flange from"], Positive, Absent;
+                    /// Outside diameter of the hub from there on.
+                    step_diameter: Length = "step diameter" ["diameter from step"], Positive, Absent;
+                    /// Bore of the spindle.
+                    spindle_bore: Length = "spindle bore" [], ZeroOrMore, Zero;
+                    /// How far the spindle reaches beyond the small end.
+                    overhang_small: Length = "overhang at small end" [], ZeroOrMore, Zero;
+                    /// How far the spindle reaches beyond the large end.
+                    overhang_large: Length = "overhang at large end" [], ZeroOrMore, Zero;
+                    /// Modulus of elasticity of the hub.
+                    hub_modulus: Pressure = "hub modulus" ["hub elastic modulus"], Positive, Absent;
+                    /// Poisson's ratio of the hub.
+                    hub_poisson: Ratio = "hub poisson ratio" ["hub poisson's ratio"], UnderHalf, Absent;
+                    /// Modulus of elasticity of the spindle.
+                    spindle_modulus: Pressure = "spindle modulus" ["spindle elastic modulus"], Positive, Absent;
+                    /// Poisson's ratio of the spindle.
+                    spindle_poisson: Ratio = "spindle poisson ratio" ["spindle poisson's ratio"], UnderHalf, Absent;
+                    /// Share of the length that is to carry.
+                    share: Ratio = "share" ["share to carry", "contact share"], UpToOne, Absent;
+                    /// Stress at which the hub yields.
+                    hub_yield: Pressure = "hub yield" ["hub yield stress"], Positive, Absent;
+                    /// Stress at which the spindle yields.
+                    spindle_yield: Pressure = "spindle yield" ["spindle yield stress"], Positive, Absent;
+                    /// Factor against yielding asked for.
+                    yield_factor: Ratio = "yield factor" ["factor against yielding"], OneOrMore, Absent;
+                    /// Whether there is a jacking thread or a puller for the hub.
+                    puller: YesNo = "puller" ["jacking thread"], Any, Absent;
+                    /// Force that the puller or the jacking screws give.
+                    puller_force: Force = "puller force" ["jacking force"], Positive, Absent;
+                }
             }
             places {
                 machine: Machine = "machine" ["grinder"];
@@ -283,6 +333,7 @@ macro_rules! with_parts {
                 hub: Hub = "hub" ["adapter", "adaptor", "sleeve", "arbor", "arbour"];
                 nut: Nut = "nut" [];
                 key: Key = "key" [];
+                seat: Seat = "seat" [];
             }
         }
     };

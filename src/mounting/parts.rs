@@ -8,7 +8,7 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::Error;
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, BalanceGrade, Date, Length, Mass, MassDensity, Pressure, Ratio,
+    Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
     TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};

@@ -5,8 +5,8 @@ use super::words::{Material, Rotation, ThreadHand, YesNo};
 use crate::error::{Error, ErrorKind, cut};
 use crate::joint::KeyFit;
 use crate::units::{
-    Angle, AngularVelocity, BalanceGrade, Date, Decimal, Exact, FRACTION, Kind, Length, Mass,
-    MassDensity, Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque,
+    Angle, AngularVelocity, BalanceGrade, Date, Decimal, Exact, FRACTION, Force, Kind, Length,
+    Mass, MassDensity, Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque,
     Unbalance, Velocity, Words, degree, figure, foot_per_minute, inches, kelvin, millimetres,
     number, per_kelvin, read, takes_fractions,
 };
@@ -73,12 +73,13 @@ shown! {
         Shop::Inch => inches(nm),
     }, most 10e9;
     Torque: |t, _shop| format!("{} N m", figure(t / 1e6, 4)), most 1e15;
+    Force: |n, _shop| format!("{} kN", figure(n / 1e6, 3)), most 1e15;
     Velocity: |v, shop| match shop {
         Shop::Metric => format!("{} m/s", figure(v / 1e6, 3)),
         Shop::Inch => format!("{} sfpm", figure(Self::from_exact(v).get::<foot_per_minute>(), 1)),
     }, most 1000e6;
     AngularVelocity: |n, _shop| format!("{} rpm", figure(n / 1e6, 2)), most 1e12;
-    Angle: |a, _shop| format!("{}°", figure(Self::from_exact(a).get::<degree>(), 2)), most 6.283_185_308e9;
+    Angle: |a, _shop| format!("{}°", figure(Self::from_exact(a).get::<degree>(), 4)), most 6.283_185_308e9;
     TemperatureInterval: |t, _shop| format!("{} K", figure(Self::from_exact(t).get::<kelvin>(), 1)), most 1e6;
     TemperatureCoefficient: |c, _shop| {
         format!("{} um/m/K", figure(Self::from_exact(c).get::<per_kelvin>() * 1e6, 2))

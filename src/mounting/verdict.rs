@@ -11,8 +11,8 @@ use super::terms::Terms;
 use crate::error::Error;
 use crate::source::Source;
 use crate::units::{
-    Angle, AngularVelocity, Date, Exact, Length, Pressure, Ratio, Shop, Unbalance, Velocity,
-    degree, gram_millimeter, megapascal, meter_per_second, millimeter, ratio,
+    Angle, AngularVelocity, Date, Exact, Force, Length, Pressure, Ratio, Shop, Unbalance, Velocity,
+    degree, gram_millimeter, megapascal, meter_per_second, millimeter, newton, ratio,
     revolution_per_minute, words,
 };
 
@@ -65,6 +65,8 @@ pub enum Figure {
     Stress(Pressure),
     /// Unbalance.
     Unbalance(Unbalance),
+    /// Force.
+    Force(Force),
     /// Day.
     Day(Date),
     /// Plain factor.
@@ -84,6 +86,7 @@ impl Figure {
             Measure::Angle => Some(Self::Angle(Exact::from_exact(fact))),
             Measure::Stress => Some(Self::Stress(Exact::from_exact(fact))),
             Measure::Unbalance => Some(Self::Unbalance(Exact::from_exact(fact))),
+            Measure::Force => Some(Self::Force(Exact::from_exact(fact))),
             Measure::Day => Some(Self::Day(Date::from_days(fact as i64))),
             Measure::Factor => Some(Self::Factor(Exact::from_exact(fact))),
         }
@@ -98,6 +101,7 @@ impl Figure {
             Self::Angle(a) => a.get::<degree>(),
             Self::Stress(p) => p.get::<megapascal>(),
             Self::Unbalance(u) => u.get::<gram_millimeter>(),
+            Self::Force(f) => f.get::<newton>(),
             Self::Day(day) => return day.days() as f64,
             Self::Factor(factor) => factor.get::<ratio>(),
         }
@@ -127,6 +131,7 @@ fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
         Measure::Angle => Angle::shown(fact, shop),
         Measure::Stress => Pressure::shown(fact, shop),
         Measure::Unbalance => Unbalance::shown(fact, shop),
+        Measure::Force => Force::shown(fact, shop),
         Measure::Day => Date::from_days(fact as i64).to_string(),
         Measure::Factor => (Ratio::SORT.show)(fact, shop),
     }
@@ -150,7 +155,7 @@ pub struct Finding {
     pub margin: Option<f64>,
     /// Margin as a share of the demand, for ranking.
     pub share: Option<f64>,
-    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `g mm`, `days`, or empty for none and for a plain factor.
+    /// Unit of `margin`: `mm`, `m/s`, `rpm`, `deg`, `MPa`, `g mm`, `N`, `days`, or empty for none and for a plain factor.
     pub unit: &'static str,
     /// Who demands it; `None` when nothing could be judged.
     pub source: Option<Source>,
@@ -199,6 +204,7 @@ impl Finding {
                 Measure::Angle => "deg",
                 Measure::Stress => "MPa",
                 Measure::Unbalance => "g mm",
+                Measure::Force => "N",
                 Measure::Day => "days",
             },
             source: Some(source),

@@ -11,8 +11,8 @@ use crate::units::{AngularVelocity, Kind, Length, Velocity, meter, radian_per_se
 use crate::wheel;
 
 /// A column of one kind of quantity, in the unit the kernel takes.
-struct ColumnIn {
-    values: Vec<f64>,
+pub(super) struct ColumnIn {
+    pub(super) values: Vec<f64>,
     arrow: bool,
 }
 
@@ -27,7 +27,7 @@ fn no_unit<K: Kind>(argument: &str) -> Error {
 }
 
 /// Reads a column from a pint array, an Arrow column or a buffer of floats.
-fn column<K: Crossing>(
+pub(super) fn column<K: Crossing>(
     object: &Bound<'_, PyAny>,
     argument: &str,
     units: Option<&Bound<'_, PyDict>>,

@@ -17,8 +17,10 @@ mod marking;
 mod nut;
 mod parts;
 mod press;
+mod pushed;
 mod quantity;
 mod rings;
+mod seat;
 mod spanner;
 mod strength;
 mod stub;
@@ -95,17 +97,22 @@ mod _core {
     use super::nut::{Tightened, loosening, nut};
     #[pymodule_export]
     use super::parts::{
-        Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Spindle, Unknown, Wheel, field_list,
+        Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Seat, Spindle, Unknown, Wheel,
+        field_list,
     };
     #[pymodule_export]
     use super::press::{
         ElasticLimit, PressFit, Pressed, elastic_limit, friction_ranges, press_fit,
     };
     #[pymodule_export]
+    use super::pushed::{AngleTolerance, PrintExpected, PrintRead, Pushed, RingSlices, TiltRunOut};
+    #[pymodule_export]
     use super::rings::{
         Elastic, Interface, Point, Published, Ring, RingFound, WheelRings, material_ranges, metals,
         rings,
     };
+    #[pymodule_export]
+    use super::seat::{SeatFound, seat, tilt_run_out};
     #[pymodule_export]
     use super::spanner::{
         Division, Hole, HoleCircle, Jacked, PinSpanner, dividing, hand_force, hole_circle,

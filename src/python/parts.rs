@@ -16,8 +16,8 @@ use crate::mounting::fields::with_parts;
 use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, MarkingSays, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
-    Angle, AngularVelocity, BalanceGrade, Date, Length, Mass, MassDensity, Pressure, Ratio, Shop,
-    TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, ratio,
+    Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
+    Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, ratio,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -86,7 +86,8 @@ quantity_fields!(
     Torque,
     Mass,
     Unbalance,
-    BalanceGrade
+    BalanceGrade,
+    Force
 );
 
 impl FieldCrossing for Ratio {

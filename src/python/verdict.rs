@@ -159,6 +159,7 @@ pub fn sources() -> Vec<Source> {
         .chain(tables)
         .chain(crate::joint::SOURCES.iter().copied())
         .chain(crate::joint::KEY_SOURCES.iter().copied())
+        .chain(crate::joint::SEAT_SOURCES.iter().copied())
         .chain(crate::joint::TAPER_SOURCES.iter().copied())
         .chain(crate::gauge::SOURCES.iter().copied())
         .chain(crate::wheel::balance::SOURCES.iter().copied())
@@ -181,6 +182,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Angle(a) => Out(a).into_pyobject(py),
             Figure::Stress(p) => Out(p).into_pyobject(py),
             Figure::Unbalance(u) => Out(u).into_pyobject(py),
+            Figure::Force(f) => Out(f).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),
             Figure::Factor(factor) => factor.to_python(py),
         })

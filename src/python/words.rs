@@ -13,8 +13,8 @@ use crate::gauge::{
     Toward,
 };
 use crate::joint::{
-    CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal, MoveTool,
-    SizeOutcome,
+    Carries, CutIn, Feature, Filler, FitBasis, FitKind, GapOutcome, KeyFit, KeyStandard, Metal,
+    MoveTool, Print, SizeOutcome,
 };
 use crate::mounting::{Law, MarkingSays, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
@@ -66,6 +66,8 @@ named!(
     MoveTool,
     Filler,
     GapOutcome,
+    Carries,
+    Print,
     LargeEnd,
     FlankBow,
     NamingOutcome,

@@ -1,6 +1,7 @@
 //! Mechanics with no shop words: what joints and wheels are computed with.
 
 pub mod chance;
+pub mod cone;
 pub mod rings;
 pub mod rotor;
 pub mod screw;

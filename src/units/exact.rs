@@ -1,9 +1,9 @@
 //! Whole numbers for comparing: a size on its limit stays on its limit.
 
 use super::{
-    Angle, AngularVelocity, BalanceGrade, Length, Mass, MassDensity, Pressure, Ratio,
+    Angle, AngularVelocity, BalanceGrade, Force, Length, Mass, MassDensity, Pressure, Ratio,
     TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, grade_number,
-    gram_millimeter, kelvin, kilogram, kilogram_per_cubic_meter, meter, meter_per_second,
+    gram_millimeter, kelvin, kilogram, kilogram_per_cubic_meter, meter, meter_per_second, newton,
     newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute,
 };
 
@@ -65,6 +65,7 @@ macro_rules! exact {
 exact! {
     Length: meter, 1e9;
     Torque: newton_meter, 1e6;
+    Force: newton, 1e3;
     Velocity: meter_per_second, 1e6;
     AngularVelocity: revolution_per_minute, 1e6;
     Angle: radian, 1e9;

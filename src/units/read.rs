@@ -100,6 +100,8 @@ kinds! {
     Angle: "angle", "90 deg", [
         "deg" => Self::new::<degree>, "°" => Self::new::<degree>, "degree" => Self::new::<degree>,
         "degrees" => Self::new::<degree>, "rad" => Self::new::<radian>,
+        "arcmin" => |v| Self::new::<degree>(v / 60.0), "′" => |v| Self::new::<degree>(v / 60.0),
+        "arcsec" => |v| Self::new::<degree>(v / 3600.0), "″" => |v| Self::new::<degree>(v / 3600.0),
     ];
     AngularVelocity: "rotational speed", "2850 rpm", [
         "rpm" => Self::new::<revolution_per_minute>, "rev/min" => Self::new::<revolution_per_minute>,

@@ -15,6 +15,7 @@ mod nut;
 mod plate;
 mod seat;
 mod speed;
+mod taper;
 mod thread;
 mod wheel;
 
@@ -26,9 +27,9 @@ use hubwright::mounting::{
 };
 use hubwright::source::Source;
 use hubwright::units::{
-    Angle, AngularVelocity, BalanceGrade, Date, Length, Mass, MassDensity, Pressure, Ratio, Torque,
-    Unbalance, Velocity, degree, grade_number, gram_millimeter, inch, kilogram,
-    kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton_meter,
+    Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
+    Torque, Unbalance, Velocity, degree, grade_number, gram_millimeter, inch, kilogram,
+    kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton, newton_meter,
     revolution_per_minute,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
@@ -55,6 +56,14 @@ fn mpa(stress: f64) -> Datum<Pressure> {
 
 fn density(density: f64) -> Datum<MassDensity> {
     MassDensity::new::<kilogram_per_cubic_meter>(density).into()
+}
+
+fn kn(force: f64) -> Datum<Force> {
+    Force::new::<newton>(force * 1e3).into()
+}
+
+fn gpa(modulus: f64) -> Datum<Pressure> {
+    Pressure::new::<megapascal>(modulus * 1e3).into()
 }
 
 fn torque(torque: f64) -> Datum<Torque> {
@@ -170,6 +179,28 @@ fn sound() -> Mounting {
     m.hub.balance_grade = grade(2.5);
     m.hub.residual_unbalance = gmm(12.0);
     m.hub.bare_unbalance = gmm(8.0);
+    // A taper 1:10 from 30 mm, 40 mm long, in a hub of 48 mm with a flange of 90 mm from 28 mm on.
+    m.seat.length = mm(40.0);
+    m.seat.small_diameter = mm(30.0);
+    m.seat.taper = plain(0.1);
+    m.seat.mismatch = deg(-0.5 / 60.0);
+    m.seat.friction = plain(0.12);
+    m.seat.nut_force = kn(8.0);
+    m.seat.nut_diameter = mm(48.0);
+    m.seat.hub_diameter = mm(48.0);
+    m.seat.step_from = mm(28.0);
+    m.seat.step_diameter = mm(90.0);
+    m.seat.spindle_bore = mm(0.0);
+    m.seat.overhang_small = mm(15.0);
+    m.seat.overhang_large = mm(30.0);
+    (m.seat.hub_modulus, m.seat.spindle_modulus) = (gpa(206.0), gpa(206.0));
+    (m.seat.hub_poisson, m.seat.spindle_poisson) = (plain(0.3), plain(0.3));
+    m.seat.share = plain(0.75);
+    m.seat.hub_yield = mpa(300.0);
+    m.seat.spindle_yield = mpa(600.0);
+    m.seat.yield_factor = plain(1.5);
+    m.seat.puller = YesNo::Yes.into();
+    m.seat.puller_force = kn(10.0);
     m
 }
 
@@ -382,6 +413,7 @@ fn tables() -> Vec<Table> {
         key::tables(),
         seat::tables(),
         balance::tables(),
+        taper::tables(),
     ];
     subjects.into_iter().flatten().collect()
 }

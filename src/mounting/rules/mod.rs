@@ -15,6 +15,7 @@ mod nut;
 mod plate;
 mod seat;
 mod speed;
+mod taper;
 mod thread;
 mod wheel;
 
@@ -26,7 +27,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 31] = [
+pub static RULES: [&Rule; 34] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::MARKING_DISAGREES,
@@ -55,6 +56,9 @@ pub static RULES: [&Rule; 31] = [
     &nut::NUT_OVERLOADED,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
+    &taper::SEAT_FIT,
+    &taper::SEAT_OVERLOADED,
+    &taper::TAPER_STICKS,
     &seat::SEAT_TOUCHES_SHOULDER,
     &balance::UNBALANCE,
     &guard::GUARD_OPEN,
@@ -82,6 +86,8 @@ pub enum Measure {
     Stress,
     /// Unbalance.
     Unbalance,
+    /// Force.
+    Force,
     /// Date.
     Day,
     /// Plain factor.
