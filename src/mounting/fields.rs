@@ -129,7 +129,7 @@ macro_rules! with_parts {
                     /// Factor against bursting asked for: bursting speed over speed, squared.
                     burst_factor: Ratio = "burst factor" ["bursting factor", "factor against bursting"], OneOrMore, Absent;
                     /// Mass.
-                    mass: Mass = "mass" ["weight"], Positive, Absent;
+                    mass: Mass = "mass" [], Positive, Absent;
                 }
                 /// A flange: the fixed one of the hub or the loose one.
                 Flange {
