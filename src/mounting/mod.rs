@@ -1,6 +1,7 @@
 //! A wheel on a hub on a spindle, and the rules it must keep.
 
 pub mod cautions;
+mod declared;
 pub mod facts;
 pub mod fields;
 pub mod marking;

@@ -22,8 +22,8 @@ mod wheel;
 use hubwright::joint::KeyFit;
 use hubwright::mounting::rules::Case;
 use hubwright::mounting::{
-    Datum, Finding, Law, Material, Mounting, Outcome, RULES, Rotation, Rule, Terms, ThreadHand,
-    YesNo, check, find_rule,
+    Datum, Finding, Law, MarkingSays, Material, Mounting, Outcome, RULES, Rotation, Rule, Terms,
+    ThreadHand, YesNo, check, find_rule,
 };
 use hubwright::source::Source;
 use hubwright::units::{
@@ -114,6 +114,7 @@ fn sound() -> Mounting {
     m.wheel.marked_speed = rpm(3340.0);
     m.wheel.marked_rim_speed = rim(35.0);
     m.wheel.use_before = day("2028-01-01").into();
+    m.wheel.marking_says = MarkingSays::Same.into();
     m.wheel.tensile_strength = mpa(20.0);
     m.wheel.density = density(2250.0);
     m.wheel.poisson_ratio = plain(0.22);

@@ -49,10 +49,7 @@ fn marking_disagrees() -> Table {
             practice,
             "the marking on the wheel names another bond",
         ))
-        .row(
-            row("a marking that nobody has read", |m| m.wheel.marking_says = Datum::Unknown)
-                .unknown("wheel marking says"),
-        )
+        .blank("wheel marking says", |m| m.wheel.marking_says = Datum::Unknown)
         .row(
             row("nobody asks", |m| m.wheel.marking_says = Datum::NotAsked)
                 .not_checked("wheel marking says"),
