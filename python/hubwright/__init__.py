@@ -1,9 +1,10 @@
 """Dimensions, tolerances and safety checks for grinding-wheel hubs and mountings.
 
 Start with `check_file("rack.csv")` for a rack kept in a sheet, `check(Mounting(...))` for one
-mounting, `hubwright.wheel` for the sizes and speeds behind the rules, and `hubwright.joint` for fits,
-keys, threads and nuts. Quantities go in as text such as `"125 mm"` or as pint quantities, and come out
-as pint quantities.
+mounting. `hubwright.wheel` is about the wheel: its marking, speeds, flanges, balance and grinding;
+`hubwright.joint` about the hub: fits, keys, threads, nuts, tapers and their seat; `hubwright.gauge`
+about measuring and setting. Quantities go in as text such as `"125 mm"` or as pint quantities, and come
+out as pint quantities.
 
 The wheel's own marking, the machine's manual, local law and a competent person come first.
 """

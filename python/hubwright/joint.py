@@ -1,4 +1,4 @@
-"""The joint between hub, spindle and wheel: fits, presses, keys, brazing, threads, nuts, spanners, seats, sizes measured warm."""
+"""The joint between hub, spindle and wheel: fits, presses, keys, threads, nuts, tapers and their seat."""
 
 from hubwright._core import (
     AngleGrade,
