@@ -4,7 +4,7 @@ Compiled part of hubwright.
 
 from _typeshed import SupportsGetItem
 from datetime import date
-from hubwright._typing import MeasuredLike, Names, PlainLike, QuantitiesLike, QuantityLike, Scalar, SpanLike, TaperLike, ThreadLike, WantedLike
+from hubwright._typing import MeasuredLike, Names, PlainLike, QuantitiesLike, QuantityLike, RatioLike, Scalar, SpanLike, TaperLike, ThreadLike, WantedLike
 from hubwright.words import Abrasive, Along, BlotterNeed, Bond, Carries, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, FlankBow, GapOutcome, GrindKind, GuardBand, KeyFit, KeyStandard, LargeEnd, MachineKind, MarkingSays, Material, Metal, MoveTool, NamingOutcome, Outcome, Print, Restriction, Rotation, Ruling, Shape, SizeOutcome, Spread, ThreadHand, Toward
 from os import PathLike
 from pathlib import Path
@@ -7453,7 +7453,7 @@ def run_out(run_out: QuantityLike, *, travel: QuantityLike) -> RunOut:
         <RunOut up to 0.00716° at one end, 0.01432° at both>
     """
 
-def seat(*, hub: Elastic | str, spindle: Elastic | str, small_diameter: QuantityLike, taper: PlainLike, length: QuantityLike, hub_diameter: QuantityLike, nut_diameter: QuantityLike, friction: PlainLike, steps: SupportsGetItem[int, tuple[QuantityLike, QuantityLike]] | None = None, spindle_bore: QuantityLike | None = None, overhang_small: QuantityLike | None = None, overhang_large: QuantityLike | None = None, hub_yield: QuantityLike | None = None, spindle_yield: QuantityLike | None = None, fine: bool = False) -> SeatFound:
+def seat(*, hub: Elastic | str, spindle: Elastic | str, small_diameter: QuantityLike, taper: RatioLike, length: QuantityLike, hub_diameter: QuantityLike, nut_diameter: QuantityLike, friction: PlainLike, steps: SupportsGetItem[int, tuple[QuantityLike, QuantityLike]] | None = None, spindle_bore: QuantityLike | None = None, overhang_small: QuantityLike | None = None, overhang_large: QuantityLike | None = None, hub_yield: QuantityLike | None = None, spindle_yield: QuantityLike | None = None, fine: bool = False) -> SeatFound:
     """
     A hub that a nut pushes onto the taper of a spindle, ready for any force and mismatch.
 
@@ -7461,7 +7461,7 @@ def seat(*, hub: Elastic | str, spindle: Elastic | str, small_diameter: Quantity
         hub: Material of the hub: an `Elastic`, or the name of a metal (`metals()`).
         spindle: Material of the spindle, likewise.
         small_diameter: Diameter at the small end.
-        taper: Change of diameter over length, from 0.001 to 1: 1/5 for a taper of 1:5.
+        taper: A taper such as `"1:5"` or `"Morse 3"`, or its change of diameter over length, from 0.001 to 1.
         length: Engaged length, 0.1 to 20 times the small diameter.
         hub_diameter: Outside diameter of the hub at the small end.
         nut_diameter: Outside diameter of the face by which nut or washer bears on the hub; it begins at the
@@ -7492,7 +7492,7 @@ def seat(*, hub: Elastic | str, spindle: Elastic | str, small_diameter: Quantity
     Examples:
         >>> import hubwright as hw
         >>> seat = hw.joint.seat(
-        ...     hub="steel", spindle="steel", small_diameter="25 mm", taper=1 / 5, length="25 mm",
+        ...     hub="steel", spindle="steel", small_diameter="25 mm", taper="1:5", length="25 mm",
         ...     hub_diameter="40 mm", nut_diameter="40 mm", friction=0.12,
         ...     overhang_small="15 mm", overhang_large="30 mm",
         ... )

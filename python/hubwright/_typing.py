@@ -17,5 +17,6 @@ if TYPE_CHECKING:
     QuantitiesLike: TypeAlias = Sequence[QuantityLike] | pint.Quantity[Any]
     ThreadLike: TypeAlias = str | Thread
     TaperLike: TypeAlias = str | Taper
+    RatioLike: TypeAlias = PlainLike | Taper
     MeasuredLike: TypeAlias = MeasuredCone | OverRollers | TwoBalls | TwoDiameters | ConeFit
     WantedLike: TypeAlias = TaperLike | MeasuredLike

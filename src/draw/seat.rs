@@ -266,8 +266,8 @@ impl Page<'_> {
         let film = figure(film.get::<meter>() * 1e6, 1);
         let share = figure(print.share * 100.0, 0);
         let text = match print.from {
-            Carries::Both => format!("print with a film of {film} µm: all over"),
-            end => format!("print with a film of {film} µm: {share} % from the {end}"),
+            Carries::Both => format!("print without force, film {film} µm: all over"),
+            end => format!("print without force, film {film} µm: {share} % from the {end}"),
         };
         let at = Point::new(WIDTH / 2.0, bottom + LINE);
         marks.push(Mark::Text(Text::new(at, TYPE_SIZE, Anchor::Middle, text)));

@@ -11,6 +11,7 @@ use super::pushed::{
 };
 use super::quantity::{Crossing, Out, Plain, Q, pint_quantity};
 use super::rings::Of;
+use super::taper::RatioIn;
 use super::words::W;
 use crate::joint::{self, Print};
 use crate::units::{Angle, Force, Length, Pressure, Shop, Torque, newton, radian};
@@ -264,7 +265,7 @@ impl SeatFound {
 ///     hub: Material of the hub: an `Elastic`, or the name of a metal (`metals()`).
 ///     spindle: Material of the spindle, likewise.
 ///     small_diameter: Diameter at the small end.
-///     taper: Change of diameter over length, from 0.001 to 1: 1/5 for a taper of 1:5.
+///     taper: A taper such as `"1:5"` or `"Morse 3"`, or its change of diameter over length, from 0.001 to 1.
 ///     length: Engaged length, 0.1 to 20 times the small diameter.
 ///     hub_diameter: Outside diameter of the hub at the small end.
 ///     nut_diameter: Outside diameter of the face by which nut or washer bears on the hub; it begins at the
@@ -295,7 +296,7 @@ impl SeatFound {
 /// Examples:
 ///     >>> import hubwright as hw
 ///     >>> seat = hw.joint.seat(
-///     ...     hub="steel", spindle="steel", small_diameter="25 mm", taper=1 / 5, length="25 mm",
+///     ...     hub="steel", spindle="steel", small_diameter="25 mm", taper="1:5", length="25 mm",
 ///     ...     hub_diameter="40 mm", nut_diameter="40 mm", friction=0.12,
 ///     ...     overhang_small="15 mm", overhang_large="30 mm",
 ///     ... )
@@ -312,7 +313,7 @@ pub fn seat(
     hub: Of,
     spindle: Of,
     small_diameter: Q<Length>,
-    taper: Plain,
+    taper: RatioIn,
     length: Q<Length>,
     hub_diameter: Q<Length>,
     nut_diameter: Q<Length>,

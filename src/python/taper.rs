@@ -6,7 +6,7 @@ use pyo3::prelude::*;
 use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use super::joint::{Text, mm};
-use super::quantity::{Out, Q};
+use super::quantity::{Out, Q, plain};
 use super::rings::found;
 use super::spanner::Count;
 use super::verdict::Source;
@@ -103,6 +103,31 @@ found! {
         let half = figure(self.0.half_angle.get::<degree>(), 6);
         let name = self.machine().map_or(String::new(), |name| format!("{name}, "));
         format!("<Taper {name}1:{}, half angle {half}°>", figure(self.0.one_in(), 4))
+    }
+}
+
+/// Change of diameter over length: a number, a taper, or the text that names one.
+pub(super) struct RatioIn(Result<f64, Error>);
+
+impl RatioIn {
+    pub(super) fn named(self, argument: &str) -> Result<f64, Error> {
+        self.0.map_err(|error| error.named(argument))
+    }
+}
+
+impl<'py> FromPyObject<'_, 'py> for RatioIn {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: PyStaticExpr = type_hint_identifier!("hubwright._typing", "RatioLike");
+
+    fn extract(object: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        match plain(&object) {
+            Ok(ratio) => Ok(Self(Ok(ratio))),
+            Err(_) => {
+                let taper: TaperIn = object.extract()?;
+                Ok(Self(taper.named("taper").map(|taper| taper.on_diameter())))
+            }
+        }
     }
 }
 

@@ -208,7 +208,12 @@ impl Intake {
             let blank = cell.is_blank();
             match column {
                 Column::Name if !blank => name = cell.spoken(),
-                Column::Marking => marking = Some(cell.spoken()),
+                Column::Marking => {
+                    marking = Some(match cell {
+                        Cell::Text(text) => text.to_owned(),
+                        cell => cell.spoken(),
+                    });
+                }
                 Column::Datum { fields, unit } => {
                     for &field in fields {
                         // What was read once under this heading need not be read again.
