@@ -293,8 +293,8 @@ fn a_marking_fills_blanks_and_never_raises_a_limit() {
     assert_eq!(wheel.hole, Datum::NotAsked);
     assert_eq!(wheel.marking_says, Datum::Given(MarkingSays::Same));
     for (row, kept) in [(50.0, 50.0), (100.0, 80.0)] {
-        let mut slower = Wheel::default();
-        slower.marked_rim_speed = Velocity::new::<meter_per_second>(row).into();
+        let speed = Velocity::new::<meter_per_second>(row);
+        let slower = Wheel { marked_rim_speed: speed.into(), ..Wheel::default() };
         let wheel = slower.with_marking(&marking);
         assert_eq!(wheel.marked_rim_speed, Datum::Given(Velocity::new::<meter_per_second>(kept)));
         assert_eq!(wheel.marking_says, Datum::Given(MarkingSays::OtherSpeed));
@@ -306,9 +306,11 @@ fn a_marking_fills_blanks_and_never_raises_a_limit() {
 #[test]
 fn a_marking_that_says_otherwise_is_told_and_changes_nothing() {
     let marking = read("200 x 20 x 31.75 A60K7V");
-    let mut wheel = Wheel::default();
-    wheel.bond = Bond::Resin.into();
-    wheel.diameter = Length::new::<millimeter>(203.2).into();
+    let mut wheel = Wheel {
+        bond: Bond::Resin.into(),
+        diameter: Length::new::<millimeter>(203.2).into(),
+        ..Wheel::default()
+    };
     let filled = wheel.with_marking(&marking);
     // 8 in sold as 200 mm is the same wheel; a resin wheel is not a vitrified one.
     assert_eq!(filled.marking_says, Datum::Given(MarkingSays::OtherBond));

@@ -3952,7 +3952,7 @@ class SeatFound:
         Raises:
             UnitError, TextError, OutOfRangeError: As for `hubwright.wheel.rim_speed`; yielding is no error.
         """
-    def push_column(self, /, force: Any, mismatch: Any, *, units: "dict[str, str] | None" = None) -> dict:
+    def push_column(self, /, force: Any, mismatch: Any, *, units: "dict[str, str] | None" = None) -> "dict[str, Any]":
         """
         `push` of every row of two columns, bit for bit, on as many threads as the machine has.
 

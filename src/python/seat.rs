@@ -86,7 +86,7 @@ impl SeatFound {
     /// Raises:
     ///     UnitError: A column without a unit, or with one of another kind.
     ///     TableError: Columns of unlike length.
-    #[pyo3(signature = (force, mismatch, *, units: "dict[str, str] | None" = None))]
+    #[pyo3(signature = (force, mismatch, *, units: "dict[str, str] | None" = None) -> "dict[str, Any]")]
     fn push_column<'py>(
         &self,
         py: Python<'py>,

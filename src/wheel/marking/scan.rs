@@ -369,8 +369,8 @@ impl Scan {
         const CORES: [&str; 11] = ["1", "2", "3", "4", "6", "9", "11", "12", "13", "14", "15"];
         let tokens = self.tokens();
         // An F8 or F10 after a maker's number looks the same: a code needs a grain of its kind.
-        let superabrasive = tokens.iter().any(|token| super::order::starts_superabrasive(token))
-            || tokens.len() == 1;
+        let superabrasive =
+            tokens.iter().any(super::order::starts_superabrasive) || tokens.len() == 1;
         for token in tokens.iter().filter(|_| superabrasive) {
             let text = token.text.as_str();
             let letters = text.find(|c: char| !c.is_ascii_digit()).unwrap_or(text.len());
