@@ -48,7 +48,7 @@ pub struct SeatDrawn {
 /// along the seat above it, and below it the print that a film of marking paste leaves when the
 /// hub is put on without force.
 ///
-/// The page is 100 mm wide; the scale is the largest of [`SCALES`](super::section::SCALES) that fits. The
+/// The page is 100 mm wide; the scale is the largest of [`SCALES`] that fits. The
 /// mismatch is far too small to be seen.
 ///
 /// # Errors
