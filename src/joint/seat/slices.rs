@@ -66,7 +66,7 @@ pub struct SeatByRule {
 ///
 /// `F = π R L² Δ (tan α + μ) / c` closes all of it, a smaller force the share `√(F / F close)` of the
 /// length, with the pressure `Δ l / c` at the end. `c` is how much wider the gap gets for a unit of
-/// pressure, in metres per pascal, `Δ` the mismatch. It is off as far as [`HOW_FAR_OFF`] says.
+/// pressure, in metres per pascal, `Δ` the mismatch. It is off as far as [`RingSlices::how_far_off`] says.
 ///
 /// # Errors
 ///
@@ -177,7 +177,7 @@ impl Seat {
     ///
     /// `c p = D sin α − g0`, with `c` Lamé's compliance of hub and spindle at each place. It
     /// sees neither the ends of the hub, nor what the nut's radius does, and is off as far as
-    /// [`HOW_FAR_OFF`] says: for a first look, never the answer.
+    /// [`RingSlices::how_far_off`] says: for a first look, never the answer.
     ///
     /// # Errors
     ///
