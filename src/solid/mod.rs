@@ -2,10 +2,12 @@
 
 pub mod chance;
 pub mod cone;
+pub mod disc;
 pub mod rings;
 pub mod rotor;
 pub mod screw;
 
+pub use disc::{ClampedDisc, InPlane, clamped_disc, critical_disc_speed, disc_frequency};
 pub use rings::{Compound, Held, Interface, Point, Ring, RingFound, compound};
 pub use rotor::UnbalanceVector;
 pub use screw::{Face, Screw};
