@@ -25,6 +25,7 @@ mod spanner;
 mod strength;
 mod stub;
 mod taper;
+mod thin;
 mod thread;
 mod trials;
 mod unbalance;
@@ -124,6 +125,10 @@ mod _core {
     use super::stub::{Dressing, Stub, WornSpeed, dress, stub, worn_speed};
     #[pymodule_export]
     use super::taper::{AngleGrade, Taper, finest_grade, standard_tapers, taper, taper_grade};
+    #[pymodule_export]
+    use super::thin::{
+        CriticalSpeed, StabiliserDisc, Stabilisers, ThinWheel, stabilisers, thin_wheel,
+    };
     #[pymodule_export]
     use super::thread::{RoundNut, TapDrill, Thread, ThreadLimits, ThreeWires, round_nuts, thread};
     #[pymodule_export]

@@ -12,16 +12,16 @@ use pyo3::{inspect::PyStaticExpr, type_hint_identifier};
 
 use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
-    Angle, AngularVelocity, Area, BalanceGrade, Decimal, Energy, Force, GrainDensity, Kind, Length,
-    Mass, MassDensity, Power, Pressure, RemovalRate, SpecificEnergy, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance, Velocity, Volume,
-    WidthRemovalRate, cubic_meter_per_second, cubic_millimeter, cubic_millimeter_per_second,
-    cubic_millimeter_per_second_millimeter, degree, degree_celsius, grade_number, gram_millimeter,
-    joule, joule_per_cubic_meter, joule_per_cubic_millimeter, kelvin, kilogram, kilogram_meter,
-    kilogram_per_cubic_meter, megapascal, meter, meter_per_second, millimeter, newton,
-    newton_meter, number, pascal, per_kelvin, per_square_meter, per_square_millimeter, radian,
-    radian_per_second, read, revolution_per_minute, square_meter_per_second, square_millimeter,
-    watt,
+    Angle, AngularVelocity, Area, BalanceGrade, Decimal, Energy, Force, Frequency, GrainDensity,
+    Kind, Length, Mass, MassDensity, Power, Pressure, RemovalRate, SideStiffness, SpecificEnergy,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance,
+    Velocity, Volume, WidthRemovalRate, cubic_meter_per_second, cubic_millimeter,
+    cubic_millimeter_per_second, cubic_millimeter_per_second_millimeter, degree, degree_celsius,
+    grade_number, gram_millimeter, hertz, joule, joule_per_cubic_meter, joule_per_cubic_millimeter,
+    kelvin, kilogram, kilogram_meter, kilogram_per_cubic_meter, megapascal, meter,
+    meter_per_second, millimeter, newton, newton_meter, newton_per_meter, newton_per_millimeter,
+    number, pascal, per_kelvin, per_square_meter, per_square_millimeter, radian, radian_per_second,
+    read, revolution_per_minute, square_meter_per_second, square_millimeter, watt,
 };
 
 /// A kind of quantity that crosses.
@@ -69,6 +69,8 @@ crossing! {
     // pint does not tell a torque from an energy.
     Torque: "newton * meter" as newton_meter, out "newton * meter" as newton_meter, naming [];
     Energy: "joule" as joule, out "joule" as joule, naming [];
+    SideStiffness: "newton / meter" as newton_per_meter, out "newton / millimeter" as newton_per_millimeter, naming [];
+    Frequency: "hertz" as hertz, out "hertz" as hertz, naming [];
     Power: "watt" as watt, out "watt" as watt, naming [];
     Unbalance: "kilogram * meter" as kilogram_meter, out "gram * millimeter" as gram_millimeter, naming [];
     BalanceGrade: "millimeter / second" as grade_number, out "millimeter / second" as grade_number, naming [];

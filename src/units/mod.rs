@@ -15,10 +15,11 @@ pub(crate) use bounds::{below, finite, positive, positive_length, shown_mm, with
 pub use date::Date;
 pub use exact::{Exact, Nanometres};
 pub use own::{
-    BalanceGrade, GrainDensity, RemovalRate, SpecificEnergy, Unbalance, UnitOf, WidthRemovalRate,
-    cubic_meter_per_second, cubic_millimeter_per_second, cubic_millimeter_per_second_millimeter,
-    grade_number, gram_millimeter, joule_per_cubic_meter, joule_per_cubic_millimeter,
-    kilogram_meter, per_square_meter, per_square_millimeter, square_meter_per_second,
+    BalanceGrade, Frequency, GrainDensity, RemovalRate, SideStiffness, SpecificEnergy, Unbalance,
+    UnitOf, WidthRemovalRate, cubic_meter_per_second, cubic_millimeter_per_second,
+    cubic_millimeter_per_second_millimeter, grade_number, gram_millimeter, hertz,
+    joule_per_cubic_meter, joule_per_cubic_millimeter, kilogram_meter, newton_per_meter,
+    newton_per_millimeter, per_square_meter, per_square_millimeter, square_meter_per_second,
 };
 pub use read::{Decimal, Kind, Spelling, number, read};
 pub(crate) use read::{FRACTION, takes_fractions};

@@ -48,6 +48,18 @@ macro_rules! own {
 }
 
 own! {
+    /// Stiffness against a force at one place: force over deflection.
+    SideStiffness {
+        /// Newton a metre.
+        newton_per_meter = 1.0;
+        /// Newton a millimetre.
+        newton_per_millimeter = 1e3;
+    }
+    /// Frequency of a vibration.
+    Frequency {
+        /// Hertz.
+        hertz = 1.0;
+    }
     /// Unbalance: a mass times its distance from the axis.
     Unbalance {
         /// Gram millimetre.

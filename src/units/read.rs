@@ -1,17 +1,17 @@
 //! Reading quantities that people typed, once and strictly.
 
 use super::{
-    Angle, AngularVelocity, Area, BalanceGrade, Energy, Force, GrainDensity, Length, Mass,
-    MassDensity, Power, Pressure, RemovalRate, SpecificEnergy, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance, Velocity, Volume,
-    WidthRemovalRate, cubic_millimeter, cubic_millimeter_per_second,
+    Angle, AngularVelocity, Area, BalanceGrade, Energy, Force, Frequency, GrainDensity, Length,
+    Mass, MassDensity, Power, Pressure, RemovalRate, SideStiffness, SpecificEnergy,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance,
+    Velocity, Volume, WidthRemovalRate, cubic_millimeter, cubic_millimeter_per_second,
     cubic_millimeter_per_second_millimeter, degree, degree_celsius, degree_fahrenheit,
-    degree_per_second, foot, foot_per_minute, grade_number, gram_millimeter, inch, joule,
+    degree_per_second, foot, foot_per_minute, grade_number, gram_millimeter, hertz, inch, joule,
     joule_per_cubic_meter, joule_per_cubic_millimeter, kelvin, kilogram, kilogram_meter,
     kilogram_per_cubic_meter, meter, meter_per_second, micrometer, millimeter,
-    millimeter_per_second, newton, newton_meter, pascal, per_kelvin, per_square_meter,
-    per_square_millimeter, radian, radian_per_second, revolution_per_minute, revolution_per_second,
-    square_meter_per_second, square_millimeter, watt,
+    millimeter_per_second, newton, newton_meter, newton_per_meter, newton_per_millimeter, pascal,
+    per_kelvin, per_square_meter, per_square_millimeter, radian, radian_per_second,
+    revolution_per_minute, revolution_per_second, square_meter_per_second, square_millimeter, watt,
 };
 use crate::error::{Error, ErrorKind, cut};
 
@@ -204,6 +204,13 @@ kinds! {
         "mm3/mm/s" => Self::new::<cubic_millimeter_per_second_millimeter>,
         "mm2/s" => Self::new::<cubic_millimeter_per_second_millimeter>,
         "m2/s" => Self::new::<square_meter_per_second>,
+    ];
+    SideStiffness: "stiffness", "3 N/mm", [
+        "N/mm" => Self::new::<newton_per_millimeter>, "N/m" => Self::new::<newton_per_meter>,
+        "lbf/in" => |v| Self::new::<newton_per_meter>(v * POUND_FORCE / INCH),
+    ];
+    Frequency: "frequency", "90 Hz", [
+        "Hz" => Self::new::<hertz>, "kHz" => |v| Self::new::<hertz>(v * 1000.0),
     ];
     GrainDensity: "density of cutting points", "2 1/mm2", [
         "1/mm2" => Self::new::<per_square_millimeter>, "/mm2" => Self::new::<per_square_millimeter>,

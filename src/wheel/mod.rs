@@ -10,6 +10,7 @@ pub mod marking;
 pub mod shape;
 pub mod speed;
 pub mod strength;
+pub mod thin;
 
 pub use balance::{
     Balance, BalanceFound, BalanceWeights, HeavySpot, Influence, InfluenceFound, RunsOn,
@@ -29,3 +30,7 @@ pub use marking::{Grain, Marking, Restriction, ShapeMark, Unread, read_marking};
 pub use shape::{Abrasive, Bond, Fastening, MachineKind, Shape};
 pub use speed::{SpeedForRim, largest_diameter, rim_speed, rim_speed_column, speed_for_rim};
 pub use strength::{Fragment, Strength, StrengthFound, WheelRings, rings};
+pub use thin::{
+    CriticalSpeed, StabiliserDisc, StabiliserDiscFound, Stabilisers, StabilisersFound, ThinWheel,
+    ThinWheelFound,
+};
