@@ -75,13 +75,14 @@ fn at(place: &str, name: &str) -> usize {
         .unwrap_or_else(|| panic!("no field {place}.{name}"))
 }
 
-/// Whether a row is impossible: a hole as large as its wheel, a flange larger, or a rotor lighter.
+/// Whether a row is impossible: a hole as large as its wheel, a flange or stabiliser larger, or a rotor lighter.
 fn contradicts_itself(row: &Row) -> bool {
     let wheel = row[at("wheel", "diameter")];
     let holes = ["hole", "smallest_hole", "largest_hole"].map(|name| row[at("wheel", name)]);
     let flanges = ["fixed_flange", "loose_flange"].map(|place| row[at(place, "diameter")]);
     holes.iter().any(|hole| *hole >= wheel)
         || flanges.iter().any(|flange| *flange > wheel)
+        || row[at("hub", "stabiliser_diameter")] > wheel
         || thread_contradicts_itself(row)
         || row[at("wheel", "mass")] > row[at("hub", "rotor_mass")]
 }
@@ -143,6 +144,11 @@ const SOUND: &[(&str, &str)] = &[
     ("wheel density", "2250 kg/m3"),
     ("wheel poisson ratio", "0.22"),
     ("wheel burst factor", "3"),
+    ("wheel modulus", "12 GPa"),
+    ("wheel allowed bending stress", "8 MPa"),
+    ("machine side load", "3 N"),
+    ("machine depth of cut", "0.02 mm"),
+    ("machine work clearance", "2 mm"),
     ("fixed flange kind", "relieved"),
     ("fixed flange diameter", "80 mm"),
     ("fixed flange land", "8 mm"),
@@ -264,6 +270,8 @@ const OTHERS: &[&[(&str, &str)]] = &[
         ("wheel thickness", "3 mm"),
         ("wheel bushing width", "2 mm"),
         ("hub stabilisers", "14 mm"),
+        ("hub stabiliser diameter", "100 mm"),
+        ("machine depth of cut", "40 mm"),
         ("fixed flange diameter", "52 mm"),
         ("loose flange diameter", "52 mm"),
         ("fixed blotter hole", "36 mm"),
@@ -397,7 +405,9 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
             let (nu, rho) = (of("poisson_ratio") / 1e9, of("density") / 1e3);
             let w = turns / 1e6 * std::f64::consts::PI / 30.0;
             let stress = rho * w * w / 4.0 * ((3.0 + nu) * b * b + (1.0 - nu) * a * a);
-            vec![stress * 1e3, stress * of("burst_factor") / 1e6]
+            // And of bending by 0.3 to 2.5 P · 6 / h².
+            let bend = row[at("machine", "side_load")] * 6.0 / (of("thickness") / 1e9).powi(2);
+            vec![stress * 1e3, stress * of("burst_factor") / 1e6, bend, bend / 2.0]
         }
         // On the verge: 2 T / (d b L) and 2 T / (d c L), in mPa of µN·m and nm.
         "torque" | "pressure or stress" if field.place == "key" => {
@@ -432,7 +442,15 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
             let of = |name| row[at("seat", name)];
             let (friction, slope) = (of("friction"), of("taper") / 2.0);
             let holds = (friction - slope) / (friction + slope);
-            vec![of("nut_force") * holds, of("puller_force") / holds, of("nut_force")]
+            let wheel = |name| row[at("wheel", name)];
+            let bends = wheel("allowed_bending") * (wheel("thickness") / 1e9).powi(2) / 6.0;
+            vec![
+                of("nut_force") * holds,
+                of("puller_force") / holds,
+                of("nut_force"),
+                bends,
+                bends * 2.0,
+            ]
         }
         "torque" => of("torque").iter().flat_map(|t| [*t, *t * 10.0, *t * 30.0]).collect(),
         "plain number" => vec![0.1e9, 0.12e9, 0.3e9],

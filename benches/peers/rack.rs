@@ -33,9 +33,11 @@ pub fn numbers(rows: usize) -> Vec<(&'static Field, Vec<f64>)> {
         let words = (field.sort.words)().len();
         let column = wheels.iter().map(|wheel| {
             let spread = random();
-            // A seat without a modulus is not solved: a solve is no comparison of columns, and is timed
-            // apart, in `benches/seat.rs`.
-            let unsolved = (field.place, field.name) == ("seat", "hub_modulus");
+            // A seat or thin wheel without a modulus is not solved: a solve is no comparison of columns, and is
+            // timed apart, in `benches/seat.rs` and `benches/thin.rs`.
+            let unsolved =
+                [("seat", "hub_modulus"), ("wheel", "modulus"), ("wheel", "allowed_bending")]
+                    .contains(&(field.place, field.name));
             if random() < 1.0 / BLANK_IN || unsolved {
                 BLANK
             } else if words > 0 {
@@ -106,6 +108,9 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("hub", "rotor_mass") => from(4e9, 8e9),
         ("hub", "balance_grade") => from(1e6, 6.3e6),
         ("hub", "residual_unbalance" | "bare_unbalance") => from(0.0, 60e6),
+        ("hub", "stabiliser_diameter") => wheel * from(0.42, 0.7),
+        ("machine", "side_load") => from(1e3, 20e3),
+        ("machine", "depth_of_cut") => wheel * from(0.0, 0.2),
         ("hub", "thread_from") => from(2e6, 30e6),
         ("hub", "thread_to") => from(40e6, 90e6),
         ("hub", _) => from(0.0, 5e6),

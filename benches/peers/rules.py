@@ -455,6 +455,24 @@ def nut_overloaded(r: Rack) -> Cells:
     )
 
 
+def thin_wheel(r: Rack) -> Cells:
+    """Is a thin wheel bent too far, or may a wave stand in it? No wheel of this rack has a modulus or an allowed stress."""
+    wheel, thickness, support = r["wheel.diameter"], r["wheel.thickness"], r["hub.stabiliser_diameter"]
+    thick = (20 * thickness > wheel - support) | (100 * support < 5 * wheel) | (100 * support > 98 * wheel)
+    return choose((thick, NOT_CHECKED), otherwise=UNKNOWN)
+
+
+def cut_too_deep(r: Rack) -> Cells:
+    """Is the cut deeper than the wheel stands out of flanges and stabilisers, less clearance?"""
+    flanges = ("fixed_flange.diameter", "loose_flange.diameter")
+    widest = reduce(np.fmax, (r[name] for name in (*flanges, "hub.stabiliser_diameter")))
+    depth, clearance = r["machine.depth_of_cut"], r["machine.work_clearance"]
+    left = np.floor((r["wheel.diameter"] - widest) / 2 - np.nan_to_num(clearance))
+    names = ("machine.depth_of_cut", "machine.work_clearance", "wheel.diameter", *flanges)
+    blank = r.blank(*names, "hub.stabiliser_diameter")
+    return choose((depth > left, REFUSE), (blank, UNKNOWN))
+
+
 def unbalance(r: Rack) -> Cells:
     """Is the residual unbalance above the grade asked for? In this rack every heading asks for it."""
     turning = r["spindle.greatest_speed"] / 1e6 * (np.pi / 30)

@@ -18,6 +18,12 @@ macro_rules! with_parts {
                     guard_start: Angle = "guard start" [], Any, Absent;
                     /// Whether the work has to touch the wheel below the height of the spindle.
                     work_below_spindle: YesNo = "work below spindle" [], Any, Absent;
+                    /// Side load on one point of the wheel's rim.
+                    side_load: Force = "side load" ["side force"], Positive, Absent;
+                    /// Greatest depth that the wheel cuts into the work.
+                    depth_of_cut: Length = "depth of cut" ["cut depth", "cutting depth"], Positive, Absent;
+                    /// Clearance kept from flanges and stabilisers to work, vice and magnet.
+                    work_clearance: Length = "work clearance" ["clearance to work"], ZeroOrMore, Zero;
                 }
                 /// The spindle.
                 Spindle {
@@ -78,6 +84,10 @@ macro_rules! with_parts {
                     poisson_ratio: Ratio = "poisson ratio" ["poisson's ratio", "poisson"], UnderHalf, Absent;
                     /// Factor against bursting asked for: bursting speed over speed, squared.
                     burst_factor: Ratio = "burst factor" ["bursting factor", "factor against bursting"], OneOrMore, Absent;
+                    /// Modulus of elasticity, in bending.
+                    modulus: Pressure = "modulus" ["modulus of elasticity", "elastic modulus"], Positive, Absent;
+                    /// Bending stress allowed: flexural strength of the bond over a factor.
+                    allowed_bending: Pressure = "allowed bending stress" ["allowed bending", "allowable bending stress"], Positive, Absent;
                     /// Mass.
                     mass: Mass = "mass" [], Positive, Absent;
                 }
@@ -149,6 +159,8 @@ macro_rules! with_parts {
                     flange_stop: Length = "flange stop" ["shoulder"], ZeroOrMore, Zero;
                     /// Thickness of both stabiliser discs together.
                     stabilisers: Length = "stabilisers" ["stabilizers", "stabiliser thickness"], ZeroOrMore, Zero;
+                    /// Diameter of the stabilisers.
+                    stabiliser_diameter: Length = "stabiliser diameter" ["stabilizer diameter"], Positive, Absent;
                     /// Gap between its face and the spindle's shoulder, with its taper put on by hand.
                     stand_off: Length = "stand-off" ["standoff", "gap by hand"], ZeroOrMore, Absent;
                     /// How far the nut draws it up its taper.

@@ -191,7 +191,7 @@ macro_rules! define_facts {
 with_parts!(define_facts);
 
 /// What contradicts itself in a row of numbers: a hole as large as its wheel, a
-/// flange larger than it, a thread without room for its pitch, bore or slot, or
+/// flange or stabiliser larger than it, a thread without room for its pitch, bore or slot, or
 /// a wheel heavier than its rotor. Such a row was mistyped, and any verdict on it would
 /// be about another mounting.
 ///
@@ -199,7 +199,7 @@ with_parts!(define_facts);
 ///
 /// [`ErrorKind::BadRow`] with the two sizes.
 pub(crate) fn contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
-    static PLACES: LazyLock<[usize; 6]> = LazyLock::new(|| {
+    static PLACES: LazyLock<[usize; 7]> = LazyLock::new(|| {
         [
             ("wheel", "diameter"),
             ("wheel", "hole"),
@@ -207,6 +207,7 @@ pub(crate) fn contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> 
             ("wheel", "largest_hole"),
             ("fixed_flange", "diameter"),
             ("loose_flange", "diameter"),
+            ("hub", "stabiliser_diameter"),
         ]
         .map(|(place, name)| {
             let is = |field: &Field| field.place == place && field.name == name;

@@ -2,6 +2,7 @@
 
 pub mod cautions;
 mod declared;
+mod discs;
 pub mod facts;
 pub mod fields;
 pub mod marking;

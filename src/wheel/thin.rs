@@ -169,6 +169,33 @@ pub(super) fn ratio_of(
     Ok(ratio)
 }
 
+/// Bending stress by a moment per length `m P` in a wheel of a thickness.
+#[inline(always)]
+pub(crate) fn bending_stress(moment: f64, load: f64, thickness: f64) -> f64 {
+    6.0 * moment * load / (thickness * thickness)
+}
+
+/// `√(D / ρh) / a²`: the unit of a wheel's frequencies and speeds.
+#[inline(always)]
+pub(crate) fn pace(modulus: f64, poisson: f64, density: f64, thickness: f64, radius: f64) -> f64 {
+    (bending(modulus, thickness, poisson) / (density * thickness)).sqrt() / (radius * radius)
+}
+
+/// Speed, nodal diameters, least and greatest of the three conditions, in that unit.
+pub(crate) fn standing(
+    ratio: f64,
+    poisson: f64,
+    bore: f64,
+) -> Result<Option<(f64, usize, f64, f64)>, Error> {
+    let of = |in_plane| critical_disc_speed(ratio, poisson, in_plane);
+    let Some((speed, nodes)) = of(InPlane::FreeAtBore(bore))? else { return Ok(None) };
+    let (mut least, mut greatest) = (speed, speed);
+    for (other, _) in [of(InPlane::FreeAtClamp)?, of(InPlane::Held)?].into_iter().flatten() {
+        (least, greatest) = (least.min(other), greatest.max(other));
+    }
+    Ok(Some((speed, nodes, least, greatest)))
+}
+
 impl ThinWheel {
     /// A wheel between flanges of one diameter.
     pub fn new(
@@ -251,9 +278,10 @@ impl ThinWheel {
     /// `√(D / ρh) / a²` in 1/s, and the hole over the wheel.
     fn pace(&self) -> Option<(f64, f64)> {
         let (density, hole) = self.turning?;
-        let mass = density.get::<kilogram_per_cubic_meter>() * self.thickness.get::<meter>();
+        let density = density.get::<kilogram_per_cubic_meter>();
+        let (modulus, h) = (self.modulus.get::<pascal>(), self.thickness.get::<meter>());
         let a = self.diameter.get::<meter>() / 2.0;
-        Some(((self.rigidity() / mass).sqrt() / (a * a), hole.get::<meter>() / 2.0 / a))
+        Some((pace(modulus, self.poisson, density, h, a), hole.get::<meter>() / 2.0 / a))
     }
 
     /// Stiffness, moment, side load, frequencies and critical speed.
@@ -268,12 +296,13 @@ impl ThinWheel {
         let per_unit = self.rigidity() / (a * a);
         let stiffness = per_unit / of.point_deflection;
         let load = self.strength.map(|(flexural, factor)| {
-            flexural.get::<pascal>() / factor * h * h / (6.0 * of.point_moment)
+            flexural.get::<pascal>() / factor / bending_stress(of.point_moment, 1.0, h)
         });
         let deflection = load.map(|load| load / stiffness);
         let (mut frequencies, mut turning_frequencies, mut critical) = (None, None, None);
         if let Some((pace, bore)) = self.pace() {
-            let at_hole = InPlane::FreeAtBore(bore.min(ratio));
+            let bore = bore.min(ratio);
+            let at_hole = InPlane::FreeAtBore(bore);
             let at = |turning: f64| -> Result<[Frequency; 4], Error> {
                 let mut all = [Frequency::default(); 4];
                 for (nodes, frequency) in all.iter_mut().enumerate() {
@@ -287,7 +316,7 @@ impl ThinWheel {
             if let Some(speed) = self.speed {
                 turning_frequencies = Some(at(speed.get::<radian_per_second>())?);
             }
-            critical = self.critical(ratio, pace, at_hole)?;
+            critical = self.critical(ratio, pace, bore)?;
         }
         Ok(ThinWheelFound {
             of: self,
@@ -304,26 +333,16 @@ impl ThinWheel {
         })
     }
 
-    fn critical(
-        &self,
-        ratio: f64,
-        pace: f64,
-        at_hole: InPlane,
-    ) -> Result<Option<CriticalSpeed>, Error> {
-        let of = |in_plane| critical_disc_speed(ratio, self.poisson, in_plane);
-        let Some((speed, nodes)) = of(at_hole)? else { return Ok(None) };
-        let others = [of(InPlane::FreeAtClamp)?, of(InPlane::Held)?];
-        let (mut least, mut greatest) = (speed, speed);
-        for (other, _) in others.into_iter().flatten() {
-            (least, greatest) = (least.min(other), greatest.max(other));
-        }
+    fn critical(&self, ratio: f64, pace: f64, bore: f64) -> Result<Option<CriticalSpeed>, Error> {
         let turns = |speed: f64| AngularVelocity::new::<radian_per_second>(speed * pace);
-        Ok(Some(CriticalSpeed {
-            speed: turns(speed),
-            nodes,
-            least: turns(least),
-            greatest: turns(greatest),
-            reached: self.speed.map(|spindle| spindle >= turns(least)),
+        Ok(standing(ratio, self.poisson, bore)?.map(|(speed, nodes, least, greatest)| {
+            CriticalSpeed {
+                speed: turns(speed),
+                nodes,
+                least: turns(least),
+                greatest: turns(greatest),
+                reached: self.speed.map(|spindle| spindle >= turns(least)),
+            }
         }))
     }
 }

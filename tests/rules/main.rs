@@ -16,6 +16,7 @@ mod plate;
 mod seat;
 mod speed;
 mod taper;
+mod thin;
 mod thread;
 mod wheel;
 
@@ -95,7 +96,7 @@ fn day(text: &str) -> Date {
 }
 
 /// A 200 mm straight wheel on a surface grinder that every rule passes or
-/// leaves aside: it has no bushing and is no cutting-off wheel.
+/// leaves aside: it has no bushing and is neither a cutting-off wheel nor thin.
 fn sound() -> Mounting {
     let mut m = Mounting { name: "sound".into(), ..Mounting::default() };
     m.machine.kind = MachineKind::Surface.into();
@@ -119,6 +120,9 @@ fn sound() -> Mounting {
     m.wheel.density = density(2250.0);
     m.wheel.poisson_ratio = plain(0.22);
     m.wheel.burst_factor = plain(3.0);
+    // 2 mm deep, where 60 mm of the wheel stand out of the flanges.
+    m.machine.depth_of_cut = mm(2.0);
+    m.machine.work_clearance = mm(3.0);
     // Above the rows of O-6 for 7 in and for 8 in, between which the wheel lies.
     for flange in [&mut m.fixed_flange, &mut m.loose_flange] {
         flange.kind = FlangeKind::Relieved.into();
@@ -415,6 +419,7 @@ fn tables() -> Vec<Table> {
         seat::tables(),
         balance::tables(),
         taper::tables(),
+        thin::tables(),
     ];
     subjects.into_iter().flatten().collect()
 }
@@ -466,7 +471,7 @@ fn the_sound_mounting_passes_every_rule_that_is_asked_of_it() {
     let verdict = check(&sound(), &terms()).expect("a sound mounting");
     let aside: Vec<_> = verdict.with(Outcome::NotChecked).map(|f| f.rule.slug).collect();
     // It has no bushing and is not made for cutting off.
-    assert_eq!(aside, ["cutting-off-too-thick", "bushing"], "{verdict}");
+    assert_eq!(aside, ["cutting-off-too-thick", "bushing", "thin-wheel"], "{verdict}");
     assert_eq!(verdict.worst, Outcome::Pass, "{verdict}");
 }
 

@@ -16,6 +16,7 @@ mod plate;
 mod seat;
 mod speed;
 mod taper;
+mod thin;
 mod thread;
 mod wheel;
 
@@ -27,7 +28,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 34] = [
+pub static RULES: [&Rule; 36] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::MARKING_DISAGREES,
@@ -60,6 +61,8 @@ pub static RULES: [&Rule; 34] = [
     &taper::SEAT_OVERLOADED,
     &taper::TAPER_STICKS,
     &seat::SEAT_TOUCHES_SHOULDER,
+    &thin::THIN_WHEEL,
+    &thin::CUT_TOO_DEEP,
     &balance::UNBALANCE,
     &guard::GUARD_OPEN,
 ];
