@@ -13,10 +13,11 @@ use hubwright::mounting::{Mounting, Terms, check, judge_columns};
 use hubwright::solid::{Ring, compound};
 use hubwright::tables::materials::{Elastic, Metal};
 use hubwright::units::{
-    Angle, AngularVelocity, Force, Length, degree, meter, micrometer, millimeter, newton,
-    radian_per_second, read, revolution_per_minute,
+    Angle, AngularVelocity, Force, Length, MassDensity, Pressure, degree, gigapascal,
+    kilogram_per_cubic_meter, meter, micrometer, millimeter, newton, radian_per_second, read,
+    revolution_per_minute,
 };
-use hubwright::wheel::{FlangeKind, Shape, flange_limits, rim_speed, rim_speed_column};
+use hubwright::wheel::{FlangeKind, Shape, ThinWheel, flange_limits, rim_speed, rim_speed_column};
 
 #[path = "peers/rack.rs"]
 mod rack;
@@ -81,6 +82,12 @@ fn mechanics(criterion: &mut Criterion) {
         b.iter(|| compound(black_box(mm(16.0)), black_box(&rings), black_box(speed)));
     });
     group.bench_function("a press fit", |b| b.iter(|| black_box(fit).solve()));
+    let disc = ThinWheel::new(mm(230.0), mm(76.0), mm(1.6), Pressure::new::<gigapascal>(12.0), 0.2);
+    let density = MassDensity::new::<kilogram_per_cubic_meter>(2400.0);
+    group.bench_function("a thin wheel, side load", |b| b.iter(|| black_box(disc).solve()));
+    group.bench_function("a thin wheel, critical speed", |b| {
+        b.iter(|| black_box(disc.with_turning(density, mm(22.2))).solve());
+    });
     let seat = Seat::new(steel, steel, mm(30.0), 0.1, mm(40.0), mm(48.0), mm(48.0))
         .with_step(mm(28.0), mm(90.0))
         .with_overhangs(mm(15.0), mm(30.0));

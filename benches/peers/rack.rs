@@ -34,7 +34,7 @@ pub fn numbers(rows: usize) -> Vec<(&'static Field, Vec<f64>)> {
         let column = wheels.iter().map(|wheel| {
             let spread = random();
             // A seat or thin wheel without a modulus is not solved: a solve is no comparison of columns, and is
-            // timed apart, in `benches/seat.rs` and `benches/thin.rs`.
+            // timed apart; a thin wheel in `benches/thin.py`.
             let unsolved =
                 [("seat", "hub_modulus"), ("wheel", "modulus"), ("wheel", "allowed_bending")]
                     .contains(&(field.place, field.name));

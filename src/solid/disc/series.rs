@@ -52,11 +52,10 @@ fn solve(mut rows: [[f64; 5]; 4]) -> [f64; 4] {
     for k in 0..4 {
         let best = (k..4).max_by(|a, b| rows[*a][k].abs().total_cmp(&rows[*b][k].abs()));
         rows.swap(k, best.unwrap_or(k));
-        for i in k + 1..4 {
-            let by = rows[i][k] / rows[k][k];
-            for j in k..5 {
-                rows[i][j] -= by * rows[k][j];
-            }
+        let pivot = rows[k];
+        for row in &mut rows[k + 1..] {
+            let by = row[k] / pivot[k];
+            row.iter_mut().zip(pivot).for_each(|(entry, above)| *entry -= by * above);
         }
     }
     let mut found = [0.0; 4];

@@ -113,7 +113,7 @@ fn positive_definite(mut band: Band) -> bool {
     for k in 0..SIZE {
         let pivot = band[k][BAND - 1];
         // Also what is no number is no stiffness.
-        if !(pivot > 0.0) {
+        if pivot <= 0.0 || pivot.is_nan() {
             return false;
         }
         for i in k + 1..SIZE.min(k + BAND) {
