@@ -2,10 +2,12 @@
 
 pub mod chance;
 pub mod cone;
+pub mod plate;
 pub mod rings;
 pub mod rotor;
 pub mod screw;
 
+pub use plate::{RingPlate, Sag};
 pub use rings::{Compound, Held, Interface, Point, Ring, RingFound, compound};
 pub use rotor::UnbalanceVector;
 pub use screw::{Face, Screw};
