@@ -9,6 +9,12 @@ fn mm(length: Length) -> f64 {
     length.get::<meter>() * 1e3
 }
 
+/// Arms as `1.4`, or as `1.2 to 1.6`, in mm with one decimal.
+fn arms(both: [Length; 2]) -> String {
+    let [least, greatest] = both.map(|arm| format!("{:.1}", mm(arm)));
+    if least == greatest { least } else { format!("{least} to {greatest}") }
+}
+
 /// A range as `1.4`, or as `1.2 to 1.6`.
 fn range(both: [f64; 2], places: usize) -> String {
     let [least, greatest] = both.map(|one| figure(one, places));
@@ -27,9 +33,9 @@ impl HoldingFound {
             "{} × {} = {} mm at the face",
             range(self.of.face.friction, 3),
             figure(radius, 2),
-            range(self.face_arm.map(mm), 1)
+            arms(self.face_arm)
         );
-        let thread = format!("{} mm at the thread", range(self.thread_arm.map(mm), 1));
+        let thread = format!("{} mm at the thread", arms(self.thread_arm));
         match self.takes_along {
             Tells::Yes => format!(
                 "If the loose flange slips, it takes the nut along whatever the torque: {face} beats {thread}."
