@@ -343,6 +343,12 @@ impl BrazedKey {
         let area = bottom + 2.0 * (self.wall() - c) * length;
         let open = if hot_gap > Length::default() { hot_gap } else { Length::default() };
         let published = self.filler.map(published_gap);
+        let brazed = match published {
+            Some(range) => {
+                hot_gap.exact() >= range.least.exact() && hot_gap.exact() <= range.most.exact()
+            }
+            None => hot_gap > Length::default(),
+        };
         let shear = self.load.map(|load| {
             load.torque.get::<newton_meter>() * 2.0
                 / self.bore.get::<meter>()
@@ -369,9 +375,10 @@ impl BrazedKey {
             area,
             filler_volume: area * open + c * c * length,
             shear: shear.map(Pressure::new::<pascal>),
+            // Without a gap that filler fills there is no joint to carry anything.
             carries: shear
                 .zip(allowed)
-                .map(|(shear, allowed)| whole(shear) <= whole(allowed.get::<pascal>())),
+                .map(|(shear, allowed)| brazed && whole(shear) <= whole(allowed.get::<pascal>())),
         })
     }
 }

@@ -220,7 +220,9 @@ impl SlotMarks {
         let edge = height((b - m(left) - m(right)) / 2.0);
         let lean = |offset: Length| Angle::new::<radian>((m(offset) / r).asin());
         let given = self.measured_within.is_some() || self.repeatability.is_some();
-        let left_over = given.then(|| within + self.repeatability.unwrap_or_default());
+        // A tool that stays leaves what was read of its offset too.
+        let stays = if move_tool == MoveTool::Stay { offset } else { Length::default() };
+        let left_over = given.then(|| stays + within + self.repeatability.unwrap_or_default());
         Ok(Centring {
             marks: self,
             offset,

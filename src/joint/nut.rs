@@ -173,6 +173,19 @@ impl Nut {
                 if error.argument() == Some("inside") { "face_inside" } else { "face_outside" };
             error.named(name)
         })?;
+        let major = thread.diameter;
+        if face_outside <= major {
+            return Err(ErrorKind::OutOfRange {
+                argument: "face_outside".into(),
+                given: shown_mm(face_outside),
+                range: format!("not above the thread's {}", figure(shown_mm(major), 4)),
+                unit: "mm",
+                authority: String::new(),
+                hint: "a nut bears outside of its thread: give the outside diameter of its face"
+                    .into(),
+            }
+            .into());
+        }
         Ok(Self {
             thread,
             thread_friction,
@@ -324,7 +337,16 @@ impl Nut {
         let allowed = self.proof.map(|(proof, share)| {
             let limit = proof.get::<pascal>() * share;
             let torque = arms.map(|[thread, all]| limit / section.stress_per_force(thread) * all);
-            let torque = spread(torque)[0];
+            // Nor may the threads shear, where their engagement is given.
+            let strips = |area: f64, proof: Pressure| {
+                let force = proof.get::<pascal>() * share / 3.0_f64.sqrt() * area;
+                force * spread(arms.map(|[_, arm]| arm))[0]
+            };
+            let strips = section.shear_areas.map(|[screw, nut]| {
+                let of_nut = self.nut_proof.map_or(f64::INFINITY, |proof| strips(nut, proof));
+                strips(screw, proof).min(of_nut)
+            });
+            let torque = spread(torque)[0].min(strips.unwrap_or(f64::INFINITY));
             (torque, spread(arms.map(|[_, arm]| torque / arm)))
         });
         Ok(Tightened {
@@ -353,9 +375,11 @@ impl Nut {
     fn overloaded(&self, stress: f64, shear: Option<[f64; 2]>) -> Option<bool> {
         let (proof, share) = self.proof?;
         let proof = proof.get::<pascal>();
-        let sheared = |stress: f64, proof: f64| stress * 3.0_f64.sqrt() > proof * share;
+        // On whole mPa: a nut on its limit is not beyond it.
+        let over = |stress: f64, most: f64| (stress * 1e3).round() > (most * 1e3).round();
+        let sheared = |stress: f64, proof: f64| over(stress, proof * share / 3.0_f64.sqrt());
         let nut = self.nut_proof.map(|proof| proof.get::<pascal>());
-        let screw_breaks = stress > proof * share;
+        let screw_breaks = over(stress, proof * share);
         let screw_strips = shear.map(|[screw, _]| sheared(screw, proof));
         let nut_strips = shear.zip(nut).map(|([_, shear], proof)| sheared(shear, proof));
         let all = [Some(screw_breaks), screw_strips, nut_strips];

@@ -208,7 +208,7 @@ macro_rules! with_parts {
                     /// Length that carries: inside the hub, without round ends.
                     length: Length = "length" ["carrying length"], Positive, Absent;
                     /// Height over which its side bears, where that is less than half of its height.
-                    bearing_height: Length = "bearing height" ["depth in hub"], Positive, Absent;
+                    bearing_height: Length = "bearing height" [], Positive, Absent;
                     /// Width of the keyway in the shaft, as measured.
                     shaft_keyway: Length = "shaft keyway" ["keyway in shaft", "keyseat", "shaft keyway width"], Positive, Absent;
                     /// Width of the keyway in the hub, as measured.

@@ -258,3 +258,20 @@ def test_results_are_frozen_and_show_their_working() -> None:
         assert steps and all(str(step.source) for step in steps)
         with pytest.raises(AttributeError):
             result.width = 1
+
+
+@pytest.mark.parametrize("slot", ["4.00 mm", "8.0 mm"])
+def test_a_key_without_its_gap_is_not_brazed(slot: str) -> None:
+    found = hw.joint.brazed_key(
+        bore="22 mm", slot_width=slot, depth="1.8 mm", key_width="4.2 mm", length="18 mm", filler="silver, flux",
+        torque="4 N m", sound_share=0.7, allowed_shear="25 MPa",
+    )  # fmt: skip
+    assert found.carries is False
+
+
+def test_a_tool_that_stays_leaves_its_offset_too() -> None:
+    found = hw.joint.centre_slot(
+        bore="22 mm", tool_width="4 mm", left_mark="0.60 mm", right_mark="0.40 mm", measured_within="0.1 mm"
+    )
+    assert found.move_tool is hw.MoveTool.STAY
+    assert found.left_over is not None and found.left_over.m_as("mm") == pytest.approx(0.2)

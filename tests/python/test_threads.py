@@ -358,3 +358,21 @@ def test_a_mounting_is_refused_for_a_torque_that_its_thread_cannot_bear() -> Non
     assert stress.m_as("MPa") == pytest.approx(found.stress.m_as("MPa"), rel=1e-9)
     assert judged("50 N m").unit == "MPa"
     assert judged("1000 N m").outcome is hw.Outcome.REFUSE
+
+
+def test_the_greatest_torque_is_not_too_much_and_strips_nothing() -> None:
+    for friction in (0.09, 0.1, 0.113, 0.127, 0.15, 0.183):
+        given: dict[str, Any] = {
+            "thread": "M20x1.5", "thread_friction": friction, "face_friction": friction, "face_inside": "21 mm",
+            "face_outside": "30 mm", "proof_stress": "580 MPa", "utilisation": 0.9, "nut_proof_stress": "100 MPa",
+            "engagement": "6 mm", "screw_class": "6g", "nut_class": "6H",
+        }  # fmt: skip
+        greatest = joint.nut(torque="10 N m", **given).greatest_torque
+        assert greatest is not None
+        assert joint.nut(torque=greatest, **given).overloaded is False
+        assert joint.nut(torque=1.001 * greatest, **given).overloaded is True
+
+
+def test_a_face_inside_the_thread_is_no_face() -> None:
+    with pytest.raises(hw.errors.OutOfRangeError, match="face_outside"):
+        joint.nut(thread="M20x1.5", torque="40 N m", thread_friction=0.12, face_friction=0.12, face_inside="5 mm", face_outside="8 mm")

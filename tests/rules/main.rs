@@ -166,6 +166,7 @@ fn sound() -> Mounting {
     m.key.allowed_bearing = mpa(90.0);
     // A thread M40×1.5 over a bore of 22 mm, its nut on a face 42 to 60 mm across.
     m.hub.thread_bore = mm(22.0);
+    (m.hub.thread_slot_width, m.hub.thread_slot_depth) = (mm(0.0), mm(0.0));
     m.hub.thread_proof_stress = mpa(400.0);
     m.nut.thread_diameter = mm(40.0);
     m.nut.thread_pitch = mm(1.5);

@@ -35,6 +35,9 @@ rule! {
             "the torque presses the key's side with {found}, {demanded} is allowed; in shear it has more room";
     }
     advice "Take a longer or larger key, two keys, or a stronger steel, or limit the torque; a longer key only helps inside the hub.";
+    adds |f, _t| (!f.key.bearing_height.given()).then(|| {
+        "half of the key's height was taken to bear; in a shallow keyway it is less".to_owned()
+    });
     judge |f, _t| {
         let key = &f.key;
         let (torque, shaft, length) = (key.torque.0 / 1e6, key.shaft_diameter.0 / 1e9, key.length.0 / 1e9);

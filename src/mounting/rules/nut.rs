@@ -6,6 +6,7 @@ use super::rule;
 use super::thread::no_nut;
 use crate::joint::nut::TIGHTENED;
 use crate::mounting::facts::Facts;
+use crate::mounting::words::YesNo;
 use crate::solid::screw::tightening_arm;
 use crate::tables::threads::LEAST_SHEAR_SHARE;
 use crate::units::figure;
@@ -94,12 +95,12 @@ rule! {
     /// √3, on the least areas that 6g and 6H (2A and 2B) leave, 0.65 of the basic ones, over the whole length of the nut.
     /// For 60° threads with one start and a pitch from 0.5 mm. Not in it: the peak of stress and the bending that a slot brings,
     /// what cutting adds, and a face so large that a rough thread twists it more than a smooth one.
-    /// A slot that nobody gives is taken for none.
+    /// A slot that nobody gives is taken for none, unless the loose flange is keyed: its key runs in one.
     NUT_OVERLOADED = "nut-overloaded", essential false;
     asks "does the nut's torque stress the thread beyond 0.9 of its proof stress, or strip it?";
     needs nut.tightening_torque, nut.thread_diameter, nut.thread_pitch, nut.thread_friction, nut.face_friction,
         nut.face_diameter, nut.face_hole, nut.proof_stress, nut.length, hub.thread_proof_stress, hub.thread_bore;
-    uses hub.thread_slot_width, hub.thread_slot_depth, nut.thread_hand, wheel.fastening;
+    uses hub.thread_slot_width, hub.thread_slot_depth, loose_flange.keyed, nut.thread_hand, wheel.fastening;
     cases {
         Overloaded: Refuse, Stress Most, TIGHTENED,
             "the torque stresses the hub's thread to {found}; 0.9 of its proof stress is {demanded}";
@@ -148,8 +149,9 @@ rule! {
         if let Some(missing) = missing(needed) {
             return missing;
         }
-        // A slot with one size alone is no slot that can be judged.
-        if width.given() != depth.given() {
+        // A slot with one size alone is no slot that can be judged, nor is the one that a key must have.
+        let keyed = f.loose_flange.keyed.is(YesNo::Yes) & !width.given();
+        if (width.given() != depth.given()) | keyed {
             return NOBODY_ASKS;
         }
         It::Holds.with(found, allowed)
