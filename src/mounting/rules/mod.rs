@@ -10,6 +10,7 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod holding;
 mod key;
 mod nut;
 mod plate;
@@ -27,7 +28,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 34] = [
+pub static RULES: [&Rule; 38] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::MARKING_DISAGREES,
@@ -43,6 +44,7 @@ pub static RULES: [&Rule; 34] = [
     &plate::LAND_WIDTH,
     &plate::FLANGE_TOO_THIN,
     &plate::FLANGE_MATERIAL,
+    &holding::FLANGE_DISHES,
     &fit::HUB_RUN_OUT,
     &blotter::BLOTTER_MISSING,
     &blotter::BLOTTER_TOO_SMALL,
@@ -53,7 +55,10 @@ pub static RULES: [&Rule; 34] = [
     &thread::THREAD_HAND,
     &thread::NUT_BOTTOMS,
     &thread::THREAD_REACH,
+    &holding::NUT_UNSCREWS,
+    &holding::WHEEL_SLIPS_IN_FLANGES,
     &nut::NUT_OVERLOADED,
+    &holding::LAND_PRESSURE,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
     &taper::SEAT_FIT,
@@ -84,6 +89,8 @@ pub enum Measure {
     Angle,
     /// Stress.
     Stress,
+    /// Torque.
+    Torque,
     /// Unbalance.
     Unbalance,
     /// Force.
