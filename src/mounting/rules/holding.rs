@@ -119,8 +119,8 @@ fn sag(f: &Facts) -> f64 {
     let d = stiffness(flange.modulus.0 / 1e3, h, nu);
     let bent = Bent::of([hole, load, held, rim], force / d, nu);
     let sag = (bent.sag_at_hole() * stocky(h, held - load) * 1e9).ceil();
-    // A plate of no thickness, or a force without end.
-    if (h <= 0.0) | (sag > NOTHING_LEFT) { NOTHING_LEFT } else { sag }
+    // A plate of no thickness, or a force without end, of which no sag comes out.
+    if (h <= 0.0) | (sag > NOTHING_LEFT) | (force == f64::INFINITY) { NOTHING_LEFT } else { sag }
 }
 
 rule! {
@@ -236,7 +236,7 @@ rule! {
         if let Some(missing) = known {
             return missing;
         }
-        // Inside the range of the thread's friction nothing is known of the least under the face: the greatest takes along.
+        // The greatest friction under the face is what takes the nut along.
         let under = at_least(nut.face_friction.0, nut.greatest_face_friction.0) / 1e9 * nut_radius(f);
         if under <= arm {
             return It::SlipsFirst.bare();
