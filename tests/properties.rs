@@ -13,8 +13,8 @@ use hubwright::mounting::{
 use hubwright::tables::flanges::{TABLE_O4, TABLE_O6, TABLE_O8};
 use hubwright::units::{
     AngularVelocity, Date, Decimal, Exact, Force, Kind, Length, Mass, Nanometres, Power, Pressure,
-    Shop, Torque, Velocity, Words, meter, meter_per_second, millimeter, number, radian_per_second,
-    read, revolution_per_minute,
+    Shop, Time, Torque, Velocity, Words, meter, meter_per_second, millimeter, number,
+    radian_per_second, read, revolution_per_minute,
 };
 use hubwright::wheel::{
     FlangeKind, Shape, flange_limits, largest_diameter, rim_speed, rim_speed_column, speed_for_rim,
@@ -220,6 +220,21 @@ const SOUND: &[(&str, &str)] = &[
     ("nut face diameter", "45 mm"),
     ("nut face hole", "31 mm"),
     ("nut proof stress", "300 MPa"),
+    ("nut greatest thread friction", "0.16"),
+    ("nut greatest face friction", "0.14"),
+    ("spindle cutting torque", "8 N m"),
+    ("spindle run-up time", "3 s"),
+    ("spindle stop time", "4 s"),
+    ("wheel greatest land pressure", "8 MPa"),
+    ("hub slip factor", "1.5"),
+    ("fixed flange hole", "32 mm"),
+    ("fixed flange modulus", "206000 MPa"),
+    ("fixed flange poisson ratio", "0.3"),
+    ("loose flange hole", "32 mm"),
+    ("loose flange modulus", "206000 MPa"),
+    ("loose flange poisson ratio", "0.3"),
+    ("fixed blotter friction", "0.15"),
+    ("loose blotter friction", "0.15"),
     ("wheel mass", "1.4 kg"),
     ("hub rotor mass", "3 kg"),
     ("hub balance grade", "G2.5"),
@@ -299,6 +314,9 @@ const OTHERS: &[&[(&str, &str)]] = &[
         ("hub smallest spigot", "5.99 mm"),
         ("hub largest spigot", "5.99 mm"),
         ("fixed flange diameter", "10 mm"),
+        ("spindle cutting torque", "0.5 N m"),
+        ("fixed flange hole", "6 mm"),
+        ("loose flange hole", "6 mm"),
         ("loose flange diameter", "10 mm"),
         ("fixed flange land", "2 mm"),
         ("loose flange land", "2 mm"),
@@ -493,6 +511,7 @@ fn anything(field: &Field, choice: u32) -> f64 {
         "thermal expansion" => (share * 25e6).round(),
         "pressure or stress" => (1e9 * 10_f64.powf(share * 2.0)).round(),
         "torque" => (1e6 * 10_f64.powf(share * 3.0)).round(),
+        "time" => (1e5 * 10_f64.powf(share * 3.0)).round(),
         "mass" => (1e8 * 10_f64.powf(share * 3.0)).round(),
         "unbalance" => (1e6 * 10_f64.powf(share * 3.0)).round(),
         "balance grade" => (1e5 * 10_f64.powf(share * 3.0)).round(),
@@ -980,6 +999,7 @@ proptest! {
         finite::<Pressure>(&number, spelling, |v| v.is_finite())?;
         finite::<Power>(&number, spelling, |v| v.is_finite())?;
         finite::<Torque>(&number, spelling, |v| v.is_finite())?;
+        finite::<Time>(&number, spelling, |v| v.is_finite())?;
     }
 
     #[test]
@@ -1076,6 +1096,7 @@ mod sheets {
             "pressure or stress" => "kPa",
             "density" => "g/cm3",
             "torque" => "N m",
+            "time" => "s",
             // Facts are micrograms.
             "mass" => "g",
             "unbalance" => "g mm",
@@ -1099,8 +1120,9 @@ mod sheets {
             // 1/8000 in is 125 millionths of an inch.
             ("length", _) if style == Style::Inches => decimal((fact / GRID) as i128 * 125),
             (
-                "length" | "rotational speed" | "speed" | "thermal expansion" | "torque" | "force"
-                | "pressure or stress" | "density" | "mass" | "unbalance" | "balance grade",
+                "length" | "rotational speed" | "speed" | "thermal expansion" | "torque" | "time"
+                | "force" | "pressure or stress" | "density" | "mass" | "unbalance"
+                | "balance grade",
                 _,
             ) => decimal(fact as i128),
             ("angle" | "temperature difference", _) => {

@@ -78,7 +78,6 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("wheel", "marked_speed") => 35e9 / wheel * 19.1e6 * from(0.95, 1.2),
         ("wheel", "marked_rim_speed") => from(30e6, 50e6),
         ("wheel", "bushing_width") => from(5e6, 30e6),
-        ("spindle", _) => 35e9 / wheel * 19.1e6 * from(0.5, 1.02),
         (_, "guard_start") => from(-0.6e9, 1.2e9),
         (_, "guard_exposure") => from(1e9, 3.2e9),
         // 3 to 40 MPa in mPa, kg/m³ in g/m³, and thousand millionths.
@@ -100,6 +99,7 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("hub", name) if name.contains("spigot") => wheel * 0.15 - from(-5e3, 60e3),
         ("hub", "clearance_limit") => from(20e3, 100e3),
         // M20 to M30, 20 to 200 N m in µN m, and friction in thousand millionths.
+        ("hub", "slip_factor") => from(1e9, 3e9),
         ("hub", "thread_bore") => from(0.0, 14e6),
         ("hub", "thread_slot_width" | "thread_slot_depth") => from(0.0, 3e6),
         (_, "thread_proof_stress" | "proof_stress") => from(150e9, 600e9),
@@ -117,6 +117,15 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("nut", "thread_diameter") => from(20e6, 30e6),
         ("nut", "thread_pitch") => from(1e6, 3e6),
         ("nut", "tightening_torque") => from(20e6, 200e6),
+        // Light wheels, soft cuts and quick stops, so that every outcome of holding is met.
+        ("spindle", "cutting_torque") => from(0.5e6, 30e6),
+        ("spindle", "run_up_time" | "stop_time") => from(0.2e6, 5e6),
+        ("spindle", _) => 35e9 / wheel * 19.1e6 * from(0.5, 1.02),
+        ("wheel", "land_pressure") => from(3e9, 30e9),
+        (place, "hole") if place.ends_with("flange") => from(20e6, 32e6),
+        (place, "modulus") if place.ends_with("flange") => from(60e12, 210e12),
+        (place, "friction") if place.ends_with("blotter") => from(0.12e9, 0.3e9),
+        ("nut", "greatest_thread_friction" | "greatest_face_friction") => from(0.12e9, 0.25e9),
         ("nut", "thread_friction" | "face_friction") => from(0.08e9, 0.2e9),
         ("nut", "face_hole") => from(30e6, 32e6),
         ("nut", "face_diameter") => from(38e6, 50e6),

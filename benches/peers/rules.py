@@ -505,6 +505,144 @@ def taper_sticks(r: Rack) -> Cells:
     )
 
 
+def least_grip(r: Rack) -> tuple[Array, Array, Array]:
+    """Least force of the nut in N, the arm of its thread that holds, and the middle radius of its face, in metres."""
+    pitch = r["nut.thread_pitch"] / 1e9
+    middle = r["nut.thread_diameter"] / 1e9 - 0.75 * np.sqrt(0.75) * pitch
+    slope, radius = pitch / (np.pi * middle), (r["nut.face_diameter"] + r["nut.face_hole"]) / 4e9
+    rough = np.maximum(r["nut.thread_friction"], r["nut.greatest_thread_friction"])
+    rough = np.where(np.isnan(r["nut.thread_friction"]), r["nut.greatest_thread_friction"], rough) / 1e9 / np.sqrt(0.75)
+    under = np.fmax(r["nut.face_friction"], r["nut.greatest_face_friction"]) / 1e9
+    under = np.where(np.isnan(r["nut.greatest_face_friction"]), np.nan, under)
+    force = r["nut.tightening_torque"] / 1e6 / (middle / 2 * (slope + rough) / (1 - slope * rough) + under * radius)
+    slick = r["nut.thread_friction"] / 1e9 / np.sqrt(0.75)
+    return force, middle / 2 * (slick - slope) / (1 + slope * slick), radius
+
+
+def asked(r: Rack) -> tuple[Array, Array, Array]:
+    """Torques of cutting, run-up and braking, in N m."""
+    fourth = (r["wheel.diameter"] / 2e9) ** 4 - (r["wheel.hole"] / 2e9) ** 4
+    inertia = np.pi / 2 * r["wheel.density"] / 1e3 * r["wheel.thickness"] / 1e9 * fourth
+    turning = inertia * r["spindle.greatest_speed"] / 1e6 * np.pi / 30
+    times = (r[f"spindle.{name}_time"] / 1e6 for name in ("run_up", "stop"))
+    run_up, braking = (turning / time for time in times)
+    return r["spindle.cutting_torque"] / 1e6, run_up, braking
+
+
+def land(r: Rack, flange: str) -> tuple[Array, Array]:
+    """Outside radius of a land, and its width, in metres."""
+    outer = r[f"{flange}.diameter"] / 2e9
+    return outer, np.minimum(outer, r[f"{flange}.land"] / 1e9)
+
+
+def greatest_force(r: Rack) -> Array:
+    """Greatest force of the nut in N."""
+    pitch = r["nut.thread_pitch"] / 1e9
+    middle = r["nut.thread_diameter"] / 1e9 - 0.75 * np.sqrt(0.75) * pitch
+    angle = np.arctan(pitch / (np.pi * middle)) + np.arctan(r["nut.thread_friction"] / 1e9 / np.sqrt(0.75))
+    radius = (r["nut.face_diameter"] + r["nut.face_hole"]) / 4e9
+    return r["nut.tightening_torque"] / 1e6 / (middle / 2 * np.tan(angle) + r["nut.face_friction"] / 1e9 * radius)
+
+
+def flange_dishes(r: Rack) -> Cells:
+    """Does the loose flange bend so far under the nut that its recess touches the wheel?"""
+    rim, width = land(r, "loose_flange")
+    hole, face, recess = r["loose_flange.hole"], r["nut.face_diameter"], r["loose_flange.recess"]
+    inside = np.where(np.isnan(hole), r["nut.face_hole"], np.maximum(hole, r["nut.face_hole"]))
+    a, load, held = hole / 2e9, (face + inside) / 4e9, rim - width / 2
+    edge = r["loose_flange.thickness_at_edge"]
+    h = np.fmin(r["loose_flange.thickness_at_hole"] - recess, edge) / 1e9
+    nu = r["loose_flange.poisson_ratio"] / 1e9
+    stiff = r["loose_flange.modulus"] / 1e3 * h**3 / (12 * (1 - nu**2))
+    # Slope a r + b / r inside, with k r ln r beside it between load and land; bending free at hole and rim.
+    k, g, log, step = greatest_force(r) / stiff / (4 * np.pi), (1 + nu) / (1 - nu), np.log(held / load), held**2 - load**2
+    a1 = -k * (step / (2 * g) + rim**2 * log) / (rim**2 - a**2)
+    b1 = g * a**2 * a1
+    a2, b2 = a1 - k / 2, b1 + k * load**2 / 2
+    beyond = a2 * step / 2 + b2 * log + k * (held**2 * log / 2 - step / 4)
+    within = a1 * (load**2 - a**2) / 2 + b1 * np.log(load / a)
+    sag = np.ceil(-(beyond + within) * (1 + 0.25 * (h / (held - load)) ** 2) * 1e9)
+    sag = np.where(h <= 0, np.inf, sag)
+    names = "loose_flange.diameter", "loose_flange.land", "loose_flange.recess", "loose_flange.thickness_at_hole"
+    return choose(
+        (r.no_nut, NOT_CHECKED),
+        (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),
+        (recess == 0, NOT_CHECKED),
+        (face <= hole, CAUTION),
+        (load >= held, NOT_CHECKED),
+        (sag > recess, REFUSE),
+        (np.isnan(sag) | np.isnan(edge) | r.blank(*names), UNKNOWN),
+    )
+
+
+def nut_unscrews(r: Rack) -> Cells:
+    """Can start, stop or cutting torque turn the nut back?"""
+    force, arm, radius = least_grip(r)
+    cutting, run_up, braking = asked(r)
+    rotation, hand = r["spindle.rotation"], r["nut.thread_hand"]
+    tightens = ((rotation == ANTICLOCKWISE) & (hand == RIGHT)) | ((rotation == CLOCKWISE) & (hand == LEFT))
+    one_way = (rotation == ANTICLOCKWISE) | (rotation == CLOCKWISE)
+    running = cutting + run_up
+    demand = np.where(tightens, braking, np.where(one_way, running, np.maximum(running, braking)))
+    hold = np.floor(force * arm * 1e6)
+    under = np.fmax(r["nut.face_friction"], r["nut.greatest_face_friction"]) / 1e9 * radius
+    blank = np.isnan(force * cutting * run_up * braking * radius * arm) | r.blank("spindle.rotation")
+    return choose(
+        (r.no_nut, NOT_CHECKED),
+        (r.blank("wheel.fastening", "nut.thread_hand", "loose_flange.keyed"), UNKNOWN),
+        (r.yes("loose_flange.keyed"), PASS),
+        (arm <= 0, REFUSE),
+        (blank, UNKNOWN),
+        (under <= arm, PASS),
+        (np.ceil(demand / 2 * 1e6) > hold, REFUSE),
+        (np.ceil(demand * 1e6) > hold, CAUTION),
+    )
+
+
+def wheel_slips_in_flanges(r: Rack) -> Cells:
+    """Can the flanges carry cutting and inertia torque, times the factor asked for, by friction?"""
+    force, arm, radius = least_grip(r)
+    carried = []
+    for side in ("fixed", "loose"):
+        outer, width = land(r, f"{side}_flange")
+        inner = outer - width
+        even = 2 / 3 * (inner**2 + inner * outer + outer**2) / (inner + outer)
+        carried.append(r[f"{side}_blotter.friction"] / 1e9 * force * even)
+    fixed, loose = carried
+    nut = r["nut.face_friction"] / 1e9 * radius * force
+    free = r.yes("loose_flange.keyed") | r.blank("loose_flange.keyed")
+    unkeyed = fixed + np.fmin(np.fmin(loose, nut), force * np.where(arm < 0, 0, arm))
+    carries = np.floor(np.where(free, fixed + loose, unkeyed) * 1e6)
+    cutting, run_up, braking = asked(r)
+    demand = cutting + np.maximum(run_up, braking)
+    counted = np.floor(np.where(free, fixed + loose, fixed) * 1e6)
+    wanted = np.ceil(demand * r["hub.slip_factor"] / 1e9 * 1e6)
+    return choose(
+        (r.no_nut, NOT_CHECKED),
+        (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),
+        (carries < np.ceil(demand * 1e6), REFUSE),
+        (r.blank("loose_flange.keyed") | np.isnan(fixed + loose + nut + arm + wanted), UNKNOWN),
+        (counted < wanted, CAUTION),
+    )
+
+
+def land_pressure(r: Rack) -> Cells:
+    """Is the pressure on the land above the limit given?"""
+    force, allowed = greatest_force(r), r["wheel.land_pressure"]
+    over, blank = np.zeros(len(force), bool), np.isnan(force * allowed)
+    for flange in ("fixed_flange", "loose_flange"):
+        outer, width = land(r, flange)
+        over |= np.ceil(force / (np.pi * width * (2 * outer - width)) * 1e3) > allowed
+        blank |= np.isnan(width)
+    return choose(
+        (r.no_nut, NOT_CHECKED),
+        (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),
+        # Both sides are told by the worse of them, and blank is worse than pressed too hard.
+        (blank, UNKNOWN),
+        (over, CAUTION),
+    )
+
+
 def guard_open(r: Rack) -> Cells:
     """Is the guard open further than this machine allows, or does the opening start too high?"""
     kind, exposure, start = r["machine.kind"], r["machine.guard_exposure"], r["machine.guard_start"]

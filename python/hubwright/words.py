@@ -541,3 +541,40 @@ class GrindKind(StrEnum):
     """Round work from outside."""
     INTERNAL = "internal"
     """A bore from inside."""
+
+
+class Running(StrEnum):
+    """What running does to the nut."""
+
+    TIGHTENS = "tightens"
+    """Drag and run-up tighten it; braking loosens it."""
+    LOOSENS = "loosens"
+    """Drag and run-up loosen it; braking tightens it."""
+
+
+class Tells(StrEnum):
+    """What can be told over whole ranges of friction."""
+
+    NO = "no"
+    """It does not happen at any friction in its range."""
+    PERHAPS = "perhaps"
+    """It happens at some frictions and not at others."""
+    YES = "yes"
+    """It happens at every friction in its range."""
+
+
+class Way(StrEnum):
+    """What keeps the loose flange from turning the nut."""
+
+    KEYED_WASHER = "keyed washer"
+    """A washer with a key or lug in a slot of the hub."""
+    FLATS = "flats"
+    """Flats on the hub, and a hole to match."""
+    PIN = "pin"
+    """A pin through flange and hub."""
+    TONGUE = "tongue"
+    """A tongue of the washer, bent into a slot."""
+    OTHER_HAND_OF_THREAD = "other hand of thread"
+    """The other hand of thread, and nothing else."""
+    NOTHING = "nothing"
+    """Nothing."""

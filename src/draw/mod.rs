@@ -7,6 +7,7 @@
 //! not given dashed or not at all.
 
 pub mod margin;
+pub mod path;
 pub mod polar;
 mod profile;
 pub mod scene;
@@ -16,6 +17,7 @@ mod sizes;
 pub mod svg;
 
 pub use margin::margin_bar;
+pub use path::torque_path;
 pub use polar::{trials_picture, unbalance_picture, weights_picture};
 pub use scene::{
     Anchor, Bounds, Dimension, Direction, Fill, Mark, Point, Reach, Scene, Stroke, Text,

@@ -31,6 +31,12 @@ macro_rules! with_parts {
                     greatest_speed: AngularVelocity = "greatest speed" ["max speed", "maximum speed", "top speed", "speed"], Positive, Refused;
                     /// Which way it turns, seen from the nut.
                     rotation: Rotation = "rotation" ["direction"], Any, Refused;
+                    /// Greatest torque of cutting.
+                    cutting_torque: Torque = "cutting torque" ["grinding torque"], Positive, Absent;
+                    /// Time it takes from rest to its greatest speed.
+                    run_up_time: Time = "run-up time" ["start time"], Positive, Absent;
+                    /// Time it takes from its greatest speed to rest.
+                    stop_time: Time = "stop time" ["braking time"], Positive, Absent;
                 }
                 /// The wheel, as it was when new.
                 Wheel {
@@ -90,6 +96,8 @@ macro_rules! with_parts {
                     allowed_bending: Pressure = "allowed bending stress" ["allowed bending", "allowable bending stress"], Positive, Absent;
                     /// Mass.
                     mass: Mass = "mass" [], Positive, Absent;
+                    /// Greatest pressure of the flanges' lands that its maker allows.
+                    land_pressure: Pressure = "greatest land pressure" ["land pressure limit"], Positive, Absent;
                 }
                 /// A flange: the fixed one of the hub or the loose one.
                 Flange {
@@ -115,6 +123,12 @@ macro_rules! with_parts {
                     run_out: Length = "run-out" ["face run-out", "runout"], ZeroOrMore, Zero;
                     /// Whether it is keyed to the hub, so that it can't turn the nut.
                     keyed: YesNo = "keyed" [], Any, Absent;
+                    /// Hole of the flange itself.
+                    hole: Length = "hole" ["bore"], Positive, Absent;
+                    /// Modulus of elasticity of what it is made of.
+                    modulus: Pressure = "modulus" ["modulus of elasticity"], Positive, Absent;
+                    /// Poisson's ratio of what it is made of.
+                    poisson_ratio: Ratio = "poisson ratio" ["poisson's ratio"], UnderHalf, Absent;
                 }
                 /// The blotter between the wheel and one flange.
                 Blotter {
@@ -130,6 +144,8 @@ macro_rules! with_parts {
                     used_before: YesNo = "used before" ["reused", "used"], Any, Absent;
                     /// Whether the wheel's maker fixed it to the wheel.
                     fixed_by_maker: YesNo = "fixed by maker" ["factory fixed"], Any, Absent;
+                    /// Least friction of flange and wheel through it.
+                    friction: Ratio = "friction" ["least friction"], UpToOne, Absent;
                 }
                 /// The hub.
                 Hub {
@@ -183,6 +199,8 @@ macro_rules! with_parts {
                     residual_unbalance: Unbalance = "residual unbalance" ["unbalance left"], ZeroOrMore, Absent;
                     /// Unbalance of the bare hub: key slot, key, spanner holes, filler.
                     bare_unbalance: Unbalance = "bare unbalance" ["own unbalance"], ZeroOrMore, Zero;
+                    /// Factor against slipping in the flanges asked for.
+                    slip_factor: Ratio = "slip factor" ["factor against slipping"], OneOrMore, Absent;
                 }
                 /// The nut.
                 Nut {
@@ -206,6 +224,10 @@ macro_rules! with_parts {
                     face_hole: Length = "face hole" ["face inside"], Positive, Absent;
                     /// Its proof stress.
                     proof_stress: Pressure = "proof stress" [], Positive, Absent;
+                    /// Greatest friction in its thread.
+                    greatest_thread_friction: Ratio = "greatest thread friction" [], UpToOne, Absent;
+                    /// Greatest friction under its face.
+                    greatest_face_friction: Ratio = "greatest face friction" [], UpToOne, Absent;
                 }
                 /// The key between shaft and hub.
                 Key {

@@ -16,7 +16,7 @@ use crate::error::{Error, ErrorKind};
 use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
-    Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, Words,
+    Shop, TemperatureCoefficient, TemperatureInterval, Time, Torque, Unbalance, Velocity, Words,
 };
 use crate::wheel::demands::{Demands, RELIEF_FROM, Ready};
 use crate::wheel::flange::has_table;

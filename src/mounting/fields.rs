@@ -14,7 +14,7 @@ use crate::error::{Error, ErrorKind};
 use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, BalanceGrade, Date, Decimal, Force, Length, Mass, MassDensity,
-    Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance,
+    Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Time, Torque, Unbalance,
     Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};

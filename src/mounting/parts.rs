@@ -9,7 +9,7 @@ use crate::error::Error;
 use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
-    TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity,
+    TemperatureCoefficient, TemperatureInterval, Time, Torque, Unbalance, Velocity,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 

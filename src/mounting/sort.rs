@@ -6,9 +6,9 @@ use crate::error::{Error, ErrorKind, cut};
 use crate::joint::KeyFit;
 use crate::units::{
     Angle, AngularVelocity, BalanceGrade, Date, Decimal, Exact, FRACTION, Force, Kind, Length,
-    Mass, MassDensity, Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Torque,
-    Unbalance, Velocity, Words, degree, figure, foot_per_minute, inches, kelvin, millimetres,
-    number, per_kelvin, read, takes_fractions,
+    Mass, MassDensity, Pressure, Ratio, Shop, TemperatureCoefficient, TemperatureInterval, Time,
+    Torque, Unbalance, Velocity, Words, degree, figure, foot_per_minute, inches, kelvin,
+    millimetres, number, per_kelvin, read, takes_fractions,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -72,6 +72,7 @@ shown! {
         Shop::Metric => millimetres(nm),
         Shop::Inch => inches(nm),
     }, most 10e9;
+    Time: |t, _shop| format!("{} s", figure(t / 1e6, 3)), most 1e11;
     Torque: |t, _shop| format!("{} N m", figure(t / 1e6, 4)), most 1e15;
     Force: |n, _shop| format!("{} kN", figure(n / 1e6, 3)), most 1e15;
     Velocity: |v, shop| match shop {

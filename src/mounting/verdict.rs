@@ -11,9 +11,9 @@ use super::terms::Terms;
 use crate::error::Error;
 use crate::source::Source;
 use crate::units::{
-    Angle, AngularVelocity, Date, Exact, Force, Length, Pressure, Ratio, Shop, Unbalance, Velocity,
-    degree, gram_millimeter, megapascal, meter_per_second, millimeter, newton, ratio,
-    revolution_per_minute, words,
+    Angle, AngularVelocity, Date, Exact, Force, Length, Pressure, Ratio, Shop, Torque, Unbalance,
+    Velocity, degree, gram_millimeter, megapascal, meter_per_second, millimeter, newton,
+    newton_meter, ratio, revolution_per_minute, words,
 };
 
 words! {
@@ -65,6 +65,8 @@ pub enum Figure {
     Stress(Pressure),
     /// Unbalance.
     Unbalance(Unbalance),
+    /// Torque.
+    Torque(Torque),
     /// Force.
     Force(Force),
     /// Day.
@@ -85,6 +87,7 @@ impl Figure {
             Measure::Size => Some(Self::Size(Exact::from_exact(fact))),
             Measure::Angle => Some(Self::Angle(Exact::from_exact(fact))),
             Measure::Stress => Some(Self::Stress(Exact::from_exact(fact))),
+            Measure::Torque => Some(Self::Torque(Exact::from_exact(fact))),
             Measure::Unbalance => Some(Self::Unbalance(Exact::from_exact(fact))),
             Measure::Force => Some(Self::Force(Exact::from_exact(fact))),
             Measure::Day => Some(Self::Day(Date::from_days(fact as i64))),
@@ -100,6 +103,7 @@ impl Figure {
             Self::Size(d) => d.get::<millimeter>(),
             Self::Angle(a) => a.get::<degree>(),
             Self::Stress(p) => p.get::<megapascal>(),
+            Self::Torque(t) => t.get::<newton_meter>(),
             Self::Unbalance(u) => u.get::<gram_millimeter>(),
             Self::Force(f) => f.get::<newton>(),
             Self::Day(day) => return day.days() as f64,
@@ -130,6 +134,7 @@ fn shown(measure: Measure, fact: f64, shop: Shop) -> String {
         Measure::Size => Length::shown(fact, shop),
         Measure::Angle => Angle::shown(fact, shop),
         Measure::Stress => Pressure::shown(fact, shop),
+        Measure::Torque => Torque::shown(fact, shop),
         Measure::Unbalance => Unbalance::shown(fact, shop),
         Measure::Force => Force::shown(fact, shop),
         Measure::Day => Date::from_days(fact as i64).to_string(),
@@ -203,6 +208,7 @@ impl Finding {
                 Measure::Size => "mm",
                 Measure::Angle => "deg",
                 Measure::Stress => "MPa",
+                Measure::Torque => "N m",
                 Measure::Unbalance => "g mm",
                 Measure::Force => "N",
                 Measure::Day => "days",

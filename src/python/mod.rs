@@ -10,6 +10,7 @@ mod errors;
 mod files;
 mod gauge;
 mod grind;
+mod holding;
 mod joint;
 mod key;
 mod keyway;
@@ -83,6 +84,8 @@ mod _core {
         Ground, Wear, creep_stroke, fitted_roughness, grind, grinding_ranges, grinding_ratio,
         ring_volume, specific_energy, through_feed, through_feed_angle, wear,
     };
+    #[pymodule_export]
+    use super::holding::{Dish, Held, HeldBy, Piece, Unscrewing, compare_holding, holding};
     #[pymodule_export]
     use super::joint::{
         Fit, Judgement, Limits, RankedFit, deviation_by_formula, fit, fits_for, grade_by_formula,

@@ -17,7 +17,7 @@ use crate::mounting::sort::FieldType;
 use crate::mounting::{self, Datum, FIELDS, MarkingSays, Material, Rotation, ThreadHand, YesNo};
 use crate::units::{
     Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
-    Shop, TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, ratio,
+    Shop, TemperatureCoefficient, TemperatureInterval, Time, Torque, Unbalance, Velocity, ratio,
 };
 use crate::wheel::{Abrasive, Bond, Fastening, FlangeKind, MachineKind, Shape};
 
@@ -84,6 +84,7 @@ quantity_fields!(
     Pressure,
     MassDensity,
     Torque,
+    Time,
     Mass,
     Unbalance,
     BalanceGrade,

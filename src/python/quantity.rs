@@ -14,14 +14,14 @@ use crate::error::{Error, ErrorKind, cut};
 use crate::units::{
     Angle, AngularVelocity, Area, BalanceGrade, Decimal, Energy, Force, Frequency, GrainDensity,
     Kind, Length, Mass, MassDensity, Power, Pressure, RemovalRate, SideStiffness, SpecificEnergy,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Torque, Unbalance,
     Velocity, Volume, WidthRemovalRate, cubic_meter_per_second, cubic_millimeter,
     cubic_millimeter_per_second, cubic_millimeter_per_second_millimeter, degree, degree_celsius,
     grade_number, gram_millimeter, hertz, joule, joule_per_cubic_meter, joule_per_cubic_millimeter,
     kelvin, kilogram, kilogram_meter, kilogram_per_cubic_meter, megapascal, meter,
     meter_per_second, millimeter, newton, newton_meter, newton_per_meter, newton_per_millimeter,
     number, pascal, per_kelvin, per_square_meter, per_square_millimeter, radian, radian_per_second,
-    read, revolution_per_minute, square_meter_per_second, square_millimeter, watt,
+    read, revolution_per_minute, second, square_meter_per_second, square_millimeter, watt,
 };
 
 /// A kind of quantity that crosses.
@@ -68,6 +68,7 @@ crossing! {
     Force: "newton" as newton, out "newton" as newton, naming [];
     // pint does not tell a torque from an energy.
     Torque: "newton * meter" as newton_meter, out "newton * meter" as newton_meter, naming [];
+    Time: "second" as second, out "second" as second, naming [];
     Energy: "joule" as joule, out "joule" as joule, naming [];
     SideStiffness: "newton / meter" as newton_per_meter, out "newton / millimeter" as newton_per_millimeter, naming [];
     Frequency: "hertz" as hertz, out "hertz" as hertz, naming [];

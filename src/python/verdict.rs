@@ -181,6 +181,7 @@ fn figure(py: Python<'_>, figure: Option<Figure>) -> PyResult<Option<Bound<'_, P
             Figure::Size(d) => Out(d).into_pyobject(py),
             Figure::Angle(a) => Out(a).into_pyobject(py),
             Figure::Stress(p) => Out(p).into_pyobject(py),
+            Figure::Torque(t) => Out(t).into_pyobject(py),
             Figure::Unbalance(u) => Out(u).into_pyobject(py),
             Figure::Force(f) => Out(f).into_pyobject(py),
             Figure::Day(day) => day.to_python(py),

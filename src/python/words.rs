@@ -18,6 +18,7 @@ use crate::joint::{
 };
 use crate::mounting::{Law, MarkingSays, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
+use crate::wheel::holding::{Running, Tells, Way};
 use crate::wheel::{
     Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, GrindKind, MachineKind, Restriction, Shape,
 };
@@ -78,7 +79,10 @@ named!(
     GuardBand,
     Ruling,
     Spread,
-    GrindKind
+    GrindKind,
+    Running,
+    Tells,
+    Way
 );
 
 /// Reads a word.

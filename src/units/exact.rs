@@ -2,9 +2,9 @@
 
 use super::{
     Angle, AngularVelocity, BalanceGrade, Force, Length, Mass, MassDensity, Pressure, Ratio,
-    TemperatureCoefficient, TemperatureInterval, Torque, Unbalance, Velocity, grade_number,
+    TemperatureCoefficient, TemperatureInterval, Time, Torque, Unbalance, Velocity, grade_number,
     gram_millimeter, kelvin, kilogram, kilogram_per_cubic_meter, meter, meter_per_second, newton,
-    newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute,
+    newton_meter, pascal, per_kelvin, radian, ratio, revolution_per_minute, second,
 };
 
 /// A length as a whole number of nanometres, for comparing with a limit.
@@ -40,7 +40,7 @@ impl From<Nanometres> for Length {
 pub trait Exact: Copy {
     /// Whole steps, half to even: nanometres, micrometres a second, millionths
     /// of a turn a minute, nanoradians, thousandths of a kelvin, millipascals,
-    /// grams a cubic metre, thousand millionths of a ratio, millionths of a newton metre, of a gram
+    /// grams a cubic metre, thousand millionths of a ratio, millionths of a newton metre or of a second, of a gram
     /// millimetre and of a grade, micrograms.
     fn exact(self) -> f64;
     /// The quantity that so many steps make.
@@ -65,6 +65,7 @@ macro_rules! exact {
 exact! {
     Length: meter, 1e9;
     Torque: newton_meter, 1e6;
+    Time: second, 1e6;
     Force: newton, 1e3;
     Velocity: meter_per_second, 1e6;
     AngularVelocity: revolution_per_minute, 1e6;

@@ -37,7 +37,7 @@ pub use uom::si::area::{square_meter, square_millimeter};
 pub use uom::si::energy::joule;
 pub use uom::si::f64::{
     Angle, AngularVelocity, Area, Energy, Force, Length, Mass, MassDensity, Power, Pressure, Ratio,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Velocity,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Torque, Velocity,
     Volume,
 };
 pub use uom::si::force::newton;
@@ -50,6 +50,7 @@ pub use uom::si::ratio::ratio;
 pub use uom::si::temperature_coefficient::per_kelvin;
 pub use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
 pub use uom::si::thermodynamic_temperature::degree_celsius;
+pub use uom::si::time::{minute, second};
 pub use uom::si::torque::newton_meter;
 pub use uom::si::velocity::{foot_per_minute, meter_per_second, millimeter_per_second};
 pub use uom::si::volume::{cubic_meter, cubic_millimeter};

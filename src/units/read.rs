@@ -3,15 +3,16 @@
 use super::{
     Angle, AngularVelocity, Area, BalanceGrade, Energy, Force, Frequency, GrainDensity, Length,
     Mass, MassDensity, Power, Pressure, RemovalRate, SideStiffness, SpecificEnergy,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Unbalance,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Time, Torque, Unbalance,
     Velocity, Volume, WidthRemovalRate, cubic_millimeter, cubic_millimeter_per_second,
     cubic_millimeter_per_second_millimeter, degree, degree_celsius, degree_fahrenheit,
     degree_per_second, foot, foot_per_minute, grade_number, gram_millimeter, hertz, inch, joule,
     joule_per_cubic_meter, joule_per_cubic_millimeter, kelvin, kilogram, kilogram_meter,
     kilogram_per_cubic_meter, meter, meter_per_second, micrometer, millimeter,
-    millimeter_per_second, newton, newton_meter, newton_per_meter, newton_per_millimeter, pascal,
-    per_kelvin, per_square_meter, per_square_millimeter, radian, radian_per_second,
-    revolution_per_minute, revolution_per_second, square_meter_per_second, square_millimeter, watt,
+    millimeter_per_second, minute, newton, newton_meter, newton_per_meter, newton_per_millimeter,
+    pascal, per_kelvin, per_square_meter, per_square_millimeter, radian, radian_per_second,
+    revolution_per_minute, revolution_per_second, second, square_meter_per_second,
+    square_millimeter, watt,
 };
 use crate::error::{Error, ErrorKind, cut};
 
@@ -135,6 +136,10 @@ kinds! {
     Power: "power", "1.5 kW", [
         "kW" => |v| Self::new::<watt>(v * 1000.0), "W" => Self::new::<watt>,
         "hp" => |v| Self::new::<watt>(v * 550.0 * FOOT * POUND_FORCE),
+    ];
+    Time: "time", "3 s", [
+        "s" => Self::new::<second>, "ms" => |v| Self::new::<second>(v / 1000.0),
+        "min" => Self::new::<minute>,
     ];
     Torque: "torque", "40 N m", [
         "N m" => Self::new::<newton_meter>, "N·m" => Self::new::<newton_meter>,

@@ -5,6 +5,7 @@ pub mod blotter;
 pub(crate) mod demands;
 pub mod flange;
 pub mod grind;
+pub mod holding;
 pub mod hole;
 pub mod marking;
 pub mod shape;
@@ -25,6 +26,7 @@ pub use grind::{
     WornSpeed, WornSpeedFound, creep_stroke, fitted_roughness, grinding_ratio, ring_volume,
     specific_energy, through_feed, through_feed_angle, wear,
 };
+pub use holding::{Holding, HoldingFound};
 pub use hole::{HoleLimits, hole_limits};
 pub use marking::{Grain, Marking, Restriction, ShapeMark, Unread, read_marking};
 pub use shape::{Abrasive, Bond, Fastening, MachineKind, Shape};

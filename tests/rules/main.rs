@@ -10,6 +10,7 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod holding;
 mod key;
 mod nut;
 mod plate;
@@ -29,9 +30,9 @@ use hubwright::mounting::{
 use hubwright::source::Source;
 use hubwright::units::{
     Angle, AngularVelocity, BalanceGrade, Date, Force, Length, Mass, MassDensity, Pressure, Ratio,
-    Torque, Unbalance, Velocity, degree, grade_number, gram_millimeter, inch, kilogram,
+    Time, Torque, Unbalance, Velocity, degree, grade_number, gram_millimeter, inch, kilogram,
     kilogram_per_cubic_meter, megapascal, meter_per_second, millimeter, newton, newton_meter,
-    revolution_per_minute,
+    revolution_per_minute, second,
 };
 use hubwright::wheel::{Abrasive, Bond, FlangeKind, MachineKind, Shape};
 
@@ -81,6 +82,10 @@ fn gmm(amount: f64) -> Datum<Unbalance> {
 
 fn grade(number: f64) -> Datum<BalanceGrade> {
     BalanceGrade::new::<grade_number>(number).into()
+}
+
+fn seconds(time: f64) -> Datum<Time> {
+    Time::new::<second>(time).into()
 }
 
 fn plain(number: f64) -> Datum<Ratio> {
@@ -180,6 +185,21 @@ fn sound() -> Mounting {
     m.nut.face_diameter = mm(60.0);
     m.nut.face_hole = mm(42.0);
     m.nut.proof_stress = mpa(300.0);
+    m.nut.greatest_thread_friction = plain(0.16);
+    m.nut.greatest_face_friction = plain(0.14);
+    m.spindle.cutting_torque = torque(10.0);
+    m.spindle.run_up_time = seconds(3.0);
+    m.spindle.stop_time = seconds(3.0);
+    m.wheel.land_pressure = mpa(8.0);
+    m.hub.slip_factor = plain(1.5);
+    for flange in [&mut m.fixed_flange, &mut m.loose_flange] {
+        flange.hole = mm(45.0);
+        flange.modulus = mpa(206e3);
+        flange.poisson_ratio = plain(0.3);
+    }
+    for blotter in [&mut m.fixed_blotter, &mut m.loose_blotter] {
+        blotter.friction = plain(0.15);
+    }
     m.wheel.mass = kg(1.3);
     m.hub.rotor_mass = kg(3.0);
     m.hub.balance_grade = grade(2.5);
@@ -415,6 +435,7 @@ fn tables() -> Vec<Table> {
         blotter::tables(),
         thread::tables(),
         nut::tables(),
+        holding::tables(),
         guard::tables(),
         key::tables(),
         seat::tables(),

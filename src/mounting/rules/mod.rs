@@ -10,6 +10,7 @@ mod blotter;
 mod fit;
 mod flange;
 mod guard;
+mod holding;
 mod key;
 mod nut;
 mod plate;
@@ -28,7 +29,7 @@ use super::verdict::Outcome;
 use crate::source::Source;
 
 /// Every rule, in the order in which a mounting is gone over.
-pub static RULES: [&Rule; 36] = [
+pub static RULES: [&Rule; 40] = [
     &speed::OVER_SPEED,
     &speed::MARKINGS_DISAGREE,
     &wheel::MARKING_DISAGREES,
@@ -44,6 +45,7 @@ pub static RULES: [&Rule; 36] = [
     &plate::LAND_WIDTH,
     &plate::FLANGE_TOO_THIN,
     &plate::FLANGE_MATERIAL,
+    &holding::FLANGE_DISHES,
     &fit::HUB_RUN_OUT,
     &blotter::BLOTTER_MISSING,
     &blotter::BLOTTER_TOO_SMALL,
@@ -54,7 +56,10 @@ pub static RULES: [&Rule; 36] = [
     &thread::THREAD_HAND,
     &thread::NUT_BOTTOMS,
     &thread::THREAD_REACH,
+    &holding::NUT_UNSCREWS,
+    &holding::WHEEL_SLIPS_IN_FLANGES,
     &nut::NUT_OVERLOADED,
+    &holding::LAND_PRESSURE,
     &key::KEY_OVERLOADED,
     &key::KEY_FIT,
     &taper::SEAT_FIT,
@@ -87,6 +92,8 @@ pub enum Measure {
     Angle,
     /// Stress.
     Stress,
+    /// Torque.
+    Torque,
     /// Unbalance.
     Unbalance,
     /// Force.

@@ -12,16 +12,16 @@ use crate::tables::threads::LEAST_SHEAR_SHARE;
 use crate::units::figure;
 
 /// √3/2: height of a sharp thread over its pitch.
-const HEIGHT: f64 = 0.866_025_403_784_438_6;
+pub(super) const HEIGHT: f64 = 0.866_025_403_784_438_6;
 const ROOT_3: f64 = 2.0 * HEIGHT;
 /// A stress that no metal bears, for a thread of which nothing is left, in whole steps.
-const NOTHING_LEFT: f64 = 1e15;
+pub(super) const NOTHING_LEFT: f64 = 1e15;
 /// Share of the proof stress that may be used, by VDI 2230.
 const SHARE: f64 = 0.9;
 
 /// Preload in N, and the arms of thread and of all, in metres; NaN while anything is missing.
 #[inline(always)]
-fn preload(f: &Facts) -> [f64; 2] {
+pub(super) fn preload(f: &Facts) -> [f64; 2] {
     let pitch = f.nut.thread_pitch.0 / 1e9;
     let middle = f.nut.thread_diameter.0 / 1e9 - 0.75 * HEIGHT * pitch;
     let rub = f.nut.thread_friction.0 / 1e9 / HEIGHT;
