@@ -12,8 +12,8 @@ use hubwright::units::{
 };
 use hubwright::wheel::HoldingFound;
 use hubwright::wheel::holding::{
-    Demand, Holding, NutThread, Piece, Recess, Rubbing, Running, SpinningRing, SpinningWheel,
-    Tells, Tightness, Way, running,
+    Answer, Demand, Holding, NutLock, NutThread, Piece, Recess, Rubbing, Running, SpinningRing,
+    SpinningWheel, Tightness, running,
 };
 use proptest::prelude::*;
 use proptest::test_runner::FileFailurePersistence;
@@ -143,15 +143,15 @@ fn e05_the_path_of_torque_both_hands() {
     near(of(found.release[0]), 7.775_189_757, 1e-9);
     let [tightens, loosens] = found.unscrewing;
     near(of(tightens.at_nut[0]), 2.219_205_658, 1e-9);
-    assert_eq!((tightens.running, tightens.turns), (Running::Tightens, Tells::No));
+    assert_eq!((tightens.running, tightens.turns), (Running::Tightens, Answer::No));
     // Running that loosens brings 14 N m instead of the brake's 4.4: half of it stays below the thread's 7.8.
     near(of(loosens.at_nut[0]), 7.0, 1e-12);
-    assert_eq!((loosens.running, loosens.turns), (Running::Loosens, Tells::No));
+    assert_eq!((loosens.running, loosens.turns), (Running::Loosens, Answer::No));
     let [keyed, unkeyed] = found.preload_asked.expect("a factor was asked for");
     near(keyed.get::<newton>(), 2_699.078_58, 1e-8);
     near(unkeyed.get::<newton>(), 5_398.157_159, 1e-8);
     // The flange does not slip on the nut first: this is not safe unconditionally.
-    assert_eq!(found.takes_along, Tells::Yes);
+    assert_eq!(found.takes_along, Answer::Yes);
     assert_eq!(
         found.working().steps.last().map(|step| step.result),
         Some(of(found.carries_loosening[0]))
@@ -171,7 +171,7 @@ fn e06_the_nut_s_own_inertia_against_a_keyed_washer() {
 
 #[test]
 fn e07_a_tongue_carries_six_newton_metres() {
-    let tongue = Piece::new(Way::Tongue, mm(17.0), mm(4.0), mm(2.0), mm(1.5));
+    let tongue = Piece::new(NutLock::Tongue, mm(17.0), mm(4.0), mm(2.0), mm(1.5));
     let [shear, bearing] = tongue.stress(nm(6.0)).expect("a tongue");
     near(shear.expect("shear").get::<pascal>(), 88_235_294.12, 1e-9);
     near(bearing.expect("bearing").get::<pascal>(), 235_294_117.6, 1e-9);
@@ -237,8 +237,8 @@ fn the_reason_of_the_unscrewing_question_is_said_with_its_figures() {
     // A small, slick face under a rough thread slips first, at any preload.
     let slick = Rubbing { inside: mm(25.0), outside: mm(30.0), friction: [0.05; 2] };
     let found = solved(but!(e05(); thread: thread, face: slick));
-    assert_eq!(found.takes_along, Tells::No);
-    assert_eq!(found.unscrewing.map(|one| one.turns), [Tells::No; 2]);
+    assert_eq!(found.takes_along, Answer::No);
+    assert_eq!(found.unscrewing.map(|one| one.turns), [Answer::No; 2]);
 }
 
 #[test]
@@ -273,8 +273,8 @@ fn a_range_of_frictions_gives_a_range_and_never_a_point() {
                         "{all:?} {one}"
                     );
                 }
-                let told = |tells: Tells| {
-                    found.takes_along == Tells::Perhaps || found.takes_along == tells
+                let told = |tells: Answer| {
+                    found.takes_along == Answer::Perhaps || found.takes_along == tells
                 };
                 assert!(told(point.takes_along));
             }
@@ -287,17 +287,17 @@ fn an_unkeyed_nut_comes_loose_in_use_and_a_keyed_one_does_not() {
     // Common practice, no source: a wheel on an unkeyed washer can come loose, on a keyed one it has not.
     let hard = Demand { cutting: nm(14.0), run_up: nm(3.0), braking: nm(20.0) };
     let found = solved(but!(e05(); demand: hard).with_nut_spin(nm(0.003)));
-    let tongue = Piece::new(Way::Tongue, mm(17.0), mm(4.0), mm(2.0), mm(1.5));
-    let all = found.compare(&[Piece::none(Way::Nothing), tongue], None).expect("two ways");
+    let tongue = Piece::new(NutLock::Tongue, mm(17.0), mm(4.0), mm(2.0), mm(1.5));
+    let all = found.compare(&[Piece::none(NutLock::Nothing), tongue], None).expect("two ways");
     // Half of 20 N m reach the nut, which holds 7.8: it is turned back.
-    assert_eq!(all[0].turns, Tells::Yes);
+    assert_eq!(all[0].turns, Answer::Yes);
     // Behind the tongue, 3 N mm of its own inertia against 19 N m.
-    assert_eq!(all[1].turns, Tells::No);
+    assert_eq!(all[1].turns, Answer::No);
     assert_eq!(all[1].at_nut.map(|both| both.map(of)), Some([0.003; 2]));
     // Where statics lets it pass, the answer still says that it may come loose, and why.
     let soft = solved(e05());
-    let nothing = &soft.compare(&[Piece::none(Way::Nothing)], None).expect("one way")[0];
-    assert_eq!(nothing.turns, Tells::No);
+    let nothing = &soft.compare(&[Piece::none(NutLock::Nothing)], None).expect("one way")[0];
+    assert_eq!(nothing.turns, Answer::No);
     assert!(
         nothing.says().contains("not to say that it will not come loose"),
         "{}",
@@ -311,9 +311,9 @@ fn ways_of_holding_are_compared_over_the_stacks() {
     let found = solved(e05());
     let (from, to) = (mm(20.0), mm(40.0));
     let sized = |way| Piece::new(way, mm(30.0), mm(5.0), mm(4.0), mm(2.0)).with_clearance(mm(0.1));
-    let reaching = sized(Way::Pin).with_reach([mm(10.0), mm(45.0)]);
-    let short = sized(Way::Flats).with_reach([mm(25.0), mm(45.0)]);
-    let pieces = [reaching, short, sized(Way::KeyedWasher), Piece::none(Way::OtherHand)];
+    let reaching = sized(NutLock::Pin).with_reach([mm(10.0), mm(45.0)]);
+    let short = sized(NutLock::Flats).with_reach([mm(25.0), mm(45.0)]);
+    let pieces = [reaching, short, sized(NutLock::KeyedWasher), Piece::none(NutLock::OtherHand)];
     let all = found.compare(&pieces, Some([from, to])).expect("four ways");
     let over: Vec<_> = all.iter().map(|one| one.over_all_stacks).collect();
     assert_eq!(over, [Some(true), Some(false), None, Some(true)]);
@@ -349,7 +349,7 @@ fn hands_and_directions() {
     let found = solved(e05().with_running(Running::Tightens));
     assert_eq!(found.asked_unscrewing().count(), 1);
     let other = found
-        .compare(&[Piece::none(Way::Nothing), Piece::none(Way::OtherHand)], None)
+        .compare(&[Piece::none(NutLock::Nothing), Piece::none(NutLock::OtherHand)], None)
         .expect("two");
     near(of(other[0].at_nut.expect("unkeyed")[0]), 2.219_205_658, 1e-9);
     near(of(other[1].at_nut.expect("unkeyed")[0]), 7.0, 1e-12);
@@ -360,10 +360,10 @@ fn a_thread_that_runs_back_by_itself_is_never_held() {
     let steep = NutThread { lead: mm(20.0), ..m16([0.05, 0.1]) };
     let found = solved(but!(e05(); thread: steep));
     assert!(of(found.release[1]) < 0.0);
-    assert!(found.unscrewing.iter().all(|one| one.turns != Tells::No));
+    assert!(found.unscrewing.iter().all(|one| one.turns != Answer::No));
     near(of(found.carries_loosening[0]), of(found.carries_face[0]), 1e-12);
-    let pin = Piece::new(Way::Pin, mm(30.0), mm(5.0), mm(4.0), mm(2.0));
-    assert_ne!(found.compare(&[pin], None).expect("a pin")[0].turns, Tells::No);
+    let pin = Piece::new(NutLock::Pin, mm(30.0), mm(5.0), mm(4.0), mm(2.0));
+    assert_ne!(found.compare(&[pin], None).expect("a pin")[0].turns, Answer::No);
 }
 
 #[test]
@@ -402,7 +402,7 @@ fn what_makes_no_sense_is_told_with_its_argument_and_a_hint() {
             .expect_err(argument);
         assert_eq!(error.argument(), Some(argument), "{error}");
     }
-    assert!(Piece::new(Way::Pin, mm(30.0), mm(0.0), mm(4.0), mm(2.0)).stress(nm(1.0)).is_err());
+    assert!(Piece::new(NutLock::Pin, mm(30.0), mm(0.0), mm(4.0), mm(2.0)).stress(nm(1.0)).is_err());
 }
 
 #[test]

@@ -5,12 +5,12 @@ Compiled part of hubwright.
 from _typeshed import SupportsGetItem
 from datetime import date
 from hubwright._typing import MeasuredLike, Names, PlainLike, QuantitiesLike, QuantityLike, RatioLike, Scalar, SpanLike, TaperLike, ThreadLike, WantedLike
-from hubwright.words import Abrasive, Along, BlotterNeed, Bond, Carries, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, FlankBow, GapOutcome, GrindKind, GuardBand, KeyFit, KeyStandard, LargeEnd, MachineKind, MarkingSays, Material, Metal, MoveTool, NamingOutcome, Outcome, Print, Restriction, Rotation, Ruling, Shape, SizeOutcome, Spread, ThreadHand, Toward
+from hubwright.words import Abrasive, Along, Answer, BlotterNeed, Bond, Carries, Fastening, Feature, Filler, FitBasis, FitKind, FlangeKind, FlankBow, GapOutcome, GrindKind, GuardBand, KeyFit, KeyStandard, LargeEnd, MachineKind, MarkingSays, Material, Metal, MoveTool, NamingOutcome, NutLock, Outcome, Print, Restriction, Rotation, Ruling, Running, Shape, SizeOutcome, Spread, ThreadHand, Toward
 from os import PathLike
 from pathlib import Path
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["__version__", "AngleGrade", "AngleTolerance", "ArrowColumn", "ArrowTable", "At20", "Balance", "BalanceWeights", "BlockStack", "Blotter", "BlotterLimits", "Boring", "BrazedKey", "Budget", "Centring", "Chances", "Checked", "ConeFit", "Counts", "Decision", "Division", "Dressing", "DrillStep", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Grain", "Ground", "HeavySpot", "Hole", "HoleCircle", "HoleLimits", "Hub", "Influence", "InfluenceCoefficient", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Marking", "MeasuredCone", "Mounting", "Nut", "OverRollers", "PinSpanner", "Point", "PressFit", "Pressed", "PrintExpected", "PrintRead", "Problem", "Published", "PublishedGap", "Pushed", "RankedFit", "Ring", "RingFound", "RingSlices", "RoundNut", "Row", "Rows", "Rule", "RunOut", "Seat", "SeatFound", "SharedBalance", "SineBar", "SlideCorrection", "SlideSetting", "Source", "SpeedForRim", "Spindle", "StandOff", "Step", "Strength", "Stub", "SuperabrasiveLimits", "Tailstock", "TapDrill", "Taper", "TaperCandidate", "TaperNaming", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "TiltRunOut", "ToolHeight", "TrialRuns", "Truing", "TwoBalls", "TwoDiameters", "UnbalanceSum", "UnbalanceVector", "Unknown", "Verdict", "Wear", "Wheel", "WheelRings", "Working", "WornSpeed", "at_20_c", "balance", "balance_grades", "block_stack", "blotter_limits", "boring", "brazed_key", "budget", "centre_slot", "chances", "check", "check_file", "check_report_name", "check_rows", "chord_height", "cone_fit", "correct_slide", "creep_stroke", "decide", "deviation_by_formula", "disk_distance", "disk_taper", "dividing", "dress", "elastic_limit", "field_list", "finest_grade", "fit", "fits_for", "fitted_roughness", "flange_limits", "friction_ranges", "grade_by_formula", "grind", "grinding_ranges", "grinding_ratio", "hand_force", "hole_circle", "hole_limits", "influence_coefficient", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "name_taper", "nut", "over_rollers", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "read_marking", "report_schema", "rim_speed", "rim_speed_column", "ring_volume", "rings", "round_nuts", "rules", "run_out", "seat", "shared_balance", "sine_bar", "slide_setting", "sources", "spanner_torque", "specific_energy", "speed_for_rim", "stand_off", "standard_tapers", "strength", "stub", "superabrasive_limits", "tailstock", "taper", "taper_grade", "thread", "three_weights", "through_feed", "through_feed_angle", "tilt_run_out", "tolerance_factor", "tool_height", "trial_runs", "truing", "two_balls", "two_diameters", "two_weights", "unbalance", "wear", "word_lists", "worn_speed", "write_demo", "write_template"]
+__all__ = ["__version__", "AngleGrade", "AngleTolerance", "ArrowColumn", "ArrowTable", "At20", "Balance", "BalanceWeights", "BlockStack", "Blotter", "BlotterLimits", "Boring", "BrazedKey", "Budget", "Centring", "Chances", "Checked", "ConeFit", "Counts", "CriticalSpeed", "Decision", "Dish", "Division", "Dressing", "DrillStep", "Elastic", "ElasticLimit", "Expansion", "Finding", "Fit", "Flange", "FlangeLimits", "Fragment", "Grain", "Ground", "HeavySpot", "Held", "HeldBy", "Hole", "HoleCircle", "HoleLimits", "Hub", "Influence", "InfluenceCoefficient", "Interface", "Jacked", "Judgement", "Key", "KeySize", "KeyStock", "KeyStrength", "KeyTrim", "KeyWidths", "Keyway", "Limit", "Limits", "Machine", "Marking", "MeasuredCone", "Mounting", "Nut", "OverRollers", "Piece", "PinSpanner", "Point", "PressFit", "Pressed", "PrintExpected", "PrintRead", "Problem", "Published", "PublishedGap", "Pushed", "RankedFit", "Ring", "RingFound", "RingSlices", "RoundNut", "Row", "Rows", "Rule", "RunOut", "Seat", "SeatFound", "SharedBalance", "SineBar", "SlideCorrection", "SlideSetting", "Source", "SpeedForRim", "Spindle", "StabiliserDisc", "Stabilisers", "StandOff", "Step", "Strength", "Stub", "SuperabrasiveLimits", "Tailstock", "TapDrill", "Taper", "TaperCandidate", "TaperNaming", "ThinWheel", "Thread", "ThreadLimits", "ThreeWires", "Tightened", "TiltRunOut", "ToolHeight", "TrialRuns", "Truing", "TwoBalls", "TwoDiameters", "UnbalanceSum", "UnbalanceVector", "Unknown", "Unscrewing", "Verdict", "Wear", "Wheel", "WheelRings", "Working", "WornSpeed", "at_20_c", "balance", "balance_grades", "block_stack", "blotter_limits", "boring", "brazed_key", "budget", "centre_slot", "chances", "check", "check_file", "check_report_name", "check_rows", "chord_height", "compare_holding", "cone_fit", "correct_slide", "creep_stroke", "decide", "deviation_by_formula", "disk_distance", "disk_taper", "dividing", "dress", "elastic_limit", "field_list", "finest_grade", "fit", "fits_for", "fitted_roughness", "flange_limits", "friction_ranges", "grade_by_formula", "grind", "grinding_ranges", "grinding_ratio", "hand_force", "holding", "hole_circle", "hole_limits", "influence_coefficient", "jacking_screw", "key_for", "key_stock", "key_strength", "keyway", "largest_diameter", "limits", "loosening", "material_ranges", "metals", "name_taper", "nut", "over_rollers", "pin_spanner", "press_fit", "published_expansion", "published_gaps", "read_marking", "report_schema", "rim_speed", "rim_speed_column", "ring_volume", "rings", "round_nuts", "rules", "run_out", "seat", "shared_balance", "sine_bar", "slide_setting", "sources", "spanner_torque", "specific_energy", "speed_for_rim", "stabilisers", "stand_off", "standard_tapers", "strength", "stub", "superabrasive_limits", "tailstock", "taper", "taper_grade", "thin_wheel", "thread", "three_weights", "through_feed", "through_feed_angle", "tilt_run_out", "tolerance_factor", "tool_height", "trial_runs", "truing", "two_balls", "two_diameters", "two_weights", "unbalance", "wear", "word_lists", "worn_speed", "write_demo", "write_template"]
 
 __version__: Final[str]
 
@@ -287,10 +287,11 @@ class Blotter:
         thickness: Thickness.
         used_before: Whether it was clamped before.
         fixed_by_maker: Whether the wheel's maker fixed it to the wheel.
+        friction: Least friction of flange and wheel through it.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, present: bool | str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, used_before: bool | str | Unknown | None = None, fixed_by_maker: bool | str | Unknown | None = None) -> Blotter: ...
+    def __new__(cls, /, *, present: bool | str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, used_before: bool | str | Unknown | None = None, fixed_by_maker: bool | str | Unknown | None = None, friction: PlainLike | Unknown | None = None) -> Blotter: ...
     def __repr__(self, /) -> str: ...
     @property
     def diameter(self, /) -> Scalar | Unknown | None:
@@ -301,6 +302,11 @@ class Blotter:
     def fixed_by_maker(self, /) -> bool | Unknown | None:
         """
         Whether the wheel's maker fixed it to the wheel.
+        """
+    @property
+    def friction(self, /) -> float | Unknown | None:
+        """
+        Least friction of flange and wheel through it.
         """
     @property
     def hole(self, /) -> Scalar | Unknown | None:
@@ -705,6 +711,43 @@ class Counts:
         """
 
 @final
+class CriticalSpeed:
+    """
+    The lowest speeds at which a wave stands still in a thin wheel.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def greatest(self, /) -> Scalar:
+        """
+        Greatest of the three.
+        """
+    @property
+    def least(self, /) -> Scalar:
+        """
+        Least of three conditions: free at the hole, free at the flange, held by the flange.
+        """
+    @property
+    def nodes(self, /) -> int:
+        """
+        Nodal diameters of its wave.
+        """
+    @property
+    def note(self, /) -> str:
+        """
+        What to think of it: it is computed without damping.
+        """
+    @property
+    def reached(self, /) -> bool | None:
+        """
+        Whether the speed given reaches the least of them; None without a speed.
+        """
+    @property
+    def speed(self, /) -> Scalar:
+        """
+        With the stresses of a wheel that is free at its own hole.
+        """
+
+@final
 class Decision:
     """
     What `decide` found.
@@ -758,6 +801,43 @@ class Decision:
     def working(self, /) -> Working:
         """
         The steps, recomputed; the last one's result is `chance_within`.
+        """
+
+@final
+class Dish:
+    """
+    How the loose flange bends under the greatest preload.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def land_tilt(self, /) -> Scalar:
+        """
+        What the slope makes over the width of the land, in mm: the blotter has to give it.
+        """
+    @property
+    def rim_lift(self, /) -> Scalar:
+        """
+        How far the rim lifts off, in mm.
+        """
+    @property
+    def room(self, /) -> Scalar:
+        """
+        Depth of the recess less `sag`; below zero the flange touches the wheel at its hole.
+        """
+    @property
+    def sag(self, /) -> Scalar:
+        """
+        Sag at the hole with what shear adds, in mm: times 1 + 0.25 (h / span)², a fit to finite elements.
+        """
+    @property
+    def slope(self, /) -> Scalar:
+        """
+        Slope of the land, which opens outwards.
+        """
+    @property
+    def thin_sag(self, /) -> Scalar:
+        """
+        Sag at the hole, of a thin plate, in mm.
         """
 
 @final
@@ -1104,15 +1184,23 @@ class Flange:
         shown_stiff: Whether it was shown to be as strong and stiff as one of steel.
         run_out: Run-out of its face on the running spindle, total reading.
         keyed: Whether it is keyed to the hub, so that it can't turn the nut.
+        hole: Hole of the flange itself.
+        modulus: Modulus of elasticity of what it is made of.
+        poisson_ratio: Poisson's ratio of what it is made of.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, kind: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, land: QuantityLike | Unknown | None = None, recess: QuantityLike | Unknown | None = None, undercut: QuantityLike | Unknown | None = None, thickness_at_hole: QuantityLike | Unknown | None = None, thickness_at_edge: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, shown_stiff: bool | str | Unknown | None = None, run_out: QuantityLike | Unknown | None = None, keyed: bool | str | Unknown | None = None) -> Flange: ...
+    def __new__(cls, /, *, kind: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, land: QuantityLike | Unknown | None = None, recess: QuantityLike | Unknown | None = None, undercut: QuantityLike | Unknown | None = None, thickness_at_hole: QuantityLike | Unknown | None = None, thickness_at_edge: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, shown_stiff: bool | str | Unknown | None = None, run_out: QuantityLike | Unknown | None = None, keyed: bool | str | Unknown | None = None, hole: QuantityLike | Unknown | None = None, modulus: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None) -> Flange: ...
     def __repr__(self, /) -> str: ...
     @property
     def diameter(self, /) -> Scalar | Unknown | None:
         """
         Outside diameter of the face that bears on the wheel.
+        """
+    @property
+    def hole(self, /) -> Scalar | Unknown | None:
+        """
+        Hole of the flange itself.
         """
     @property
     def keyed(self, /) -> bool | Unknown | None:
@@ -1133,6 +1221,16 @@ class Flange:
     def material(self, /) -> Material | Unknown | None:
         """
         What it is made of.
+        """
+    @property
+    def modulus(self, /) -> Scalar | Unknown | None:
+        """
+        Modulus of elasticity of what it is made of.
+        """
+    @property
+    def poisson_ratio(self, /) -> float | Unknown | None:
+        """
+        Poisson's ratio of what it is made of.
         """
     @property
     def recess(self, /) -> Scalar | Unknown | None:
@@ -1492,6 +1590,173 @@ class HeavySpot:
         """
 
 @final
+class Held:
+    """
+    What `holding` found. Ranges are pairs, least and greatest.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def asked(self, /) -> Scalar:
+        """
+        Greatest torque asked: cutting with run-up or braking, in N m.
+        """
+    @property
+    def carries_face(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque that one blotter carries by friction, in N m.
+        """
+    @property
+    def carries_keyed(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque that both flanges carry with the loose one keyed, in N m.
+        """
+    @property
+    def carries_loosening(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Unkeyed, where it loosens it.
+        """
+    @property
+    def carries_tightening(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Unkeyed, where the torque tightens the nut.
+        """
+    @property
+    def dish(self, /) -> Dish | None:
+        """
+        How the loose flange bends; None unless asked for.
+        """
+    @property
+    def factor_keyed(self, /) -> tuple[float, float]:
+        """
+        `carries_keyed` over `asked`.
+        """
+    @property
+    def factor_unkeyed(self, /) -> tuple[float, float]:
+        """
+        One face over `asked`: how an unkeyed flange is designed.
+        """
+    @property
+    def inertia(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque of running the wheel up, and of braking it.
+        """
+    @property
+    def keyed_margin(self, /) -> float | None:
+        """
+        What holds a keyed nut over what its own inertia asks; None without its mass.
+        """
+    @property
+    def land_pressure(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Pressure on the land, in MPa.
+        """
+    @property
+    def nut_slips(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque at which the loose flange slips under the nut, in N m.
+        """
+    @property
+    def preload(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Force of the nut, in N.
+        """
+    @property
+    def preload_asked(self, /) -> tuple[Scalar, Scalar] | None:
+        """
+        Preload that `factor` asks for, keyed and unkeyed, in N; None without one.
+        """
+    @property
+    def pressure_asked(self, /) -> tuple[Scalar, Scalar] | None:
+        """
+        Pressure on the land below which the wheel slips at `factor`, keyed and unkeyed, in MPa.
+        """
+    @property
+    def release(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque that the thread holds against loosening, in N m; below zero it runs back by itself.
+        """
+    @property
+    def says(self, /) -> list[str]:
+        """
+        What was found, a sentence each.
+        """
+    def svg(self, /) -> str:
+        """
+        The path of torque as SVG text.
+        """
+    @property
+    def takes_along(self, /) -> Answer:
+        """
+        Whether a slipping loose flange takes the nut along whatever the torque.
+        """
+    @property
+    def unscrewing(self, /) -> list[Unscrewing]:
+        """
+        The unkeyed nut: as running takes it, or both ways where that was not said.
+        """
+    @property
+    def within_pressure(self, /) -> bool | None:
+        """
+        Whether it stays within `pressure_limit`; None without one.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps at the least frictions; the last one's result is the least of `carries_loosening` in N m.
+        """
+
+@final
+class HeldBy:
+    """
+    How one way of holding the nut fares.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def at_nut(self, /) -> tuple[Scalar, Scalar] | None:
+        """
+        Torque that reaches the nut, in N m; None for a piece while the nut's mass is not given.
+        """
+    @property
+    def backlash(self, /) -> Scalar | None:
+        """
+        How far the flange turns before the piece takes hold.
+        """
+    @property
+    def bearing(self, /) -> Scalar | None:
+        """
+        Greatest bearing stress on it, in MPa.
+        """
+    @property
+    def carries(self, /) -> Scalar | None:
+        """
+        Torque that the piece carries, in N m.
+        """
+    @property
+    def over_all_stacks(self, /) -> bool | None:
+        """
+        Whether it holds over all the stacks; None while its reach or they are not given.
+        """
+    @property
+    def says(self, /) -> str:
+        """
+        In a sentence or two.
+        """
+    @property
+    def shear(self, /) -> Scalar | None:
+        """
+        Shear stress in it, in MPa.
+        """
+    @property
+    def turns(self, /) -> Answer:
+        """
+        Whether start, stop and cutting torque turn the nut back.
+        """
+    @property
+    def way(self, /) -> NutLock:
+        """
+        The way.
+        """
+
+@final
 class Hole:
     """
     One hole of a circle.
@@ -1579,6 +1844,7 @@ class Hub:
         thread_to: From the fixed flange's land to the end of the thread.
         flange_stop: From the fixed flange's land to the shoulder that would stop the loose flange.
         stabilisers: Thickness of both stabiliser discs together.
+        stabiliser_diameter: Diameter of the stabilisers.
         stand_off: Gap between its face and the spindle's shoulder, with its taper put on by hand.
         draw_up: How far the nut draws it up its taper.
         least_gap: Least gap to be left between its face and the shoulder when it is drawn up.
@@ -1590,10 +1856,11 @@ class Hub:
         balance_grade: Balance quality grade asked for, such as G2.5.
         residual_unbalance: Unbalance left after balancing, as measured.
         bare_unbalance: Unbalance of the bare hub: key slot, key, spanner holes, filler.
+        slip_factor: Factor against slipping in the flanges asked for.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, stand_off: QuantityLike | Unknown | None = None, draw_up: QuantityLike | Unknown | None = None, least_gap: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None, rotor_mass: QuantityLike | Unknown | None = None, balance_grade: QuantityLike | Unknown | None = None, residual_unbalance: QuantityLike | Unknown | None = None, bare_unbalance: QuantityLike | Unknown | None = None) -> Hub: ...
+    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, stabiliser_diameter: QuantityLike | Unknown | None = None, stand_off: QuantityLike | Unknown | None = None, draw_up: QuantityLike | Unknown | None = None, least_gap: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None, rotor_mass: QuantityLike | Unknown | None = None, balance_grade: QuantityLike | Unknown | None = None, residual_unbalance: QuantityLike | Unknown | None = None, bare_unbalance: QuantityLike | Unknown | None = None, slip_factor: PlainLike | Unknown | None = None) -> Hub: ...
     def __repr__(self, /) -> str: ...
     @property
     def balance_grade(self, /) -> Scalar | Unknown | None:
@@ -1656,6 +1923,11 @@ class Hub:
         Run-out asked for, of spigot and flange face.
         """
     @property
+    def slip_factor(self, /) -> float | Unknown | None:
+        """
+        Factor against slipping in the flanges asked for.
+        """
+    @property
     def smallest_spigot(self, /) -> Scalar | Unknown | None:
         """
         Smallest spigot found in several directions.
@@ -1669,6 +1941,11 @@ class Hub:
     def spigot_run_out(self, /) -> Scalar | Unknown | None:
         """
         Run-out of the spigot on the running spindle, total reading.
+        """
+    @property
+    def stabiliser_diameter(self, /) -> Scalar | Unknown | None:
+        """
+        Diameter of the stabilisers.
         """
     @property
     def stabilisers(self, /) -> Scalar | Unknown | None:
@@ -2456,11 +2733,19 @@ class Machine:
         guard_exposure: Angle over which the guard leaves the wheel open.
         guard_start: Where the opening starts, above the horizontal through the spindle; negative below it.
         work_below_spindle: Whether the work has to touch the wheel below the height of the spindle.
+        side_load: Side load on one point of the wheel's rim.
+        depth_of_cut: Greatest depth that the wheel cuts into the work.
+        work_clearance: Clearance kept from flanges and stabilisers to work, vice and magnet.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, kind: str | Unknown | None = None, guard_exposure: QuantityLike | Unknown | None = None, guard_start: QuantityLike | Unknown | None = None, work_below_spindle: bool | str | Unknown | None = None) -> Machine: ...
+    def __new__(cls, /, *, kind: str | Unknown | None = None, guard_exposure: QuantityLike | Unknown | None = None, guard_start: QuantityLike | Unknown | None = None, work_below_spindle: bool | str | Unknown | None = None, side_load: QuantityLike | Unknown | None = None, depth_of_cut: QuantityLike | Unknown | None = None, work_clearance: QuantityLike | Unknown | None = None) -> Machine: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def depth_of_cut(self, /) -> Scalar | Unknown | None:
+        """
+        Greatest depth that the wheel cuts into the work.
+        """
     @property
     def guard_exposure(self, /) -> Scalar | Unknown | None:
         """
@@ -2477,9 +2762,19 @@ class Machine:
         Kind of machine, which decides how far its guard may be open.
         """
     @property
+    def side_load(self, /) -> Scalar | Unknown | None:
+        """
+        Side load on one point of the wheel's rim.
+        """
+    @property
     def work_below_spindle(self, /) -> bool | Unknown | None:
         """
         Whether the work has to touch the wheel below the height of the spindle.
+        """
+    @property
+    def work_clearance(self, /) -> Scalar | Unknown | None:
+        """
+        Clearance kept from flanges and stabilisers to work, vice and magnet.
         """
 
 @final
@@ -2826,10 +3121,12 @@ class Nut:
         face_diameter: Outside diameter of the face it bears with.
         face_hole: Inside diameter of that face.
         proof_stress: Its proof stress.
+        greatest_thread_friction: Greatest friction in its thread.
+        greatest_face_friction: Greatest friction under its face.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, thread_hand: str | Unknown | None = None, length: QuantityLike | Unknown | None = None, thread_diameter: QuantityLike | Unknown | None = None, thread_pitch: QuantityLike | Unknown | None = None, tightening_torque: QuantityLike | Unknown | None = None, thread_friction: PlainLike | Unknown | None = None, face_friction: PlainLike | Unknown | None = None, face_diameter: QuantityLike | Unknown | None = None, face_hole: QuantityLike | Unknown | None = None, proof_stress: QuantityLike | Unknown | None = None) -> Nut: ...
+    def __new__(cls, /, *, thread_hand: str | Unknown | None = None, length: QuantityLike | Unknown | None = None, thread_diameter: QuantityLike | Unknown | None = None, thread_pitch: QuantityLike | Unknown | None = None, tightening_torque: QuantityLike | Unknown | None = None, thread_friction: PlainLike | Unknown | None = None, face_friction: PlainLike | Unknown | None = None, face_diameter: QuantityLike | Unknown | None = None, face_hole: QuantityLike | Unknown | None = None, proof_stress: QuantityLike | Unknown | None = None, greatest_thread_friction: PlainLike | Unknown | None = None, greatest_face_friction: PlainLike | Unknown | None = None) -> Nut: ...
     def __repr__(self, /) -> str: ...
     @property
     def face_diameter(self, /) -> Scalar | Unknown | None:
@@ -2845,6 +3142,16 @@ class Nut:
     def face_hole(self, /) -> Scalar | Unknown | None:
         """
         Inside diameter of that face.
+        """
+    @property
+    def greatest_face_friction(self, /) -> float | Unknown | None:
+        """
+        Greatest friction under its face.
+        """
+    @property
+    def greatest_thread_friction(self, /) -> float | Unknown | None:
+        """
+        Greatest friction in its thread.
         """
     @property
     def length(self, /) -> Scalar | Unknown | None:
@@ -2906,6 +3213,42 @@ class OverRollers:
     def working(self, /) -> Working:
         """
         The steps, recomputed; the last one's result is the half angle in degrees.
+        """
+
+@final
+class Piece:
+    """
+    One way of keeping the nut from being turned back, with the sizes of its piece.
+
+    Args:
+        way: `keyed washer`, `flats`, `pin`, `tongue`, `other hand of thread` or `nothing`.
+        diameter: Diameter at which it takes the torque; as all sizes, above zero, and not for the last two ways.
+        width: Width of lug, tongue or flat; diameter of a pin.
+        thickness: Thickness along the axis; of a pin, how far it reaches into the hub.
+        depth: Depth over which the side of lug or tongue bears.
+        count: How many share the torque.
+        clearance: Play in the slot.
+        reach: From the fixed flange's land, where it can hold: (from, to).
+
+    Raises:
+        UnitError, TextError: Not a quantity of its kind, or another word.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> hw.wheel.Piece("tongue", diameter="17 mm", width="4 mm", thickness="2 mm", depth="1.5 mm")
+        <Piece tongue>
+    """
+    def __new__(cls, /, way: str, *, diameter: QuantityLike | None = None, width: QuantityLike | None = None, thickness: QuantityLike | None = None, depth: QuantityLike | None = None, count: SupportsIndex = 1, clearance: QuantityLike | None = None, reach: tuple[QuantityLike, QuantityLike] | None = None) -> Piece: ...
+    def __repr__(self, /) -> str: ...
+    def stress(self, /, torque: QuantityLike) -> tuple[Scalar | None, Scalar | None]:
+        """
+        Shear and greatest bearing stress under a torque, in MPa; None where there is none.
+
+        Args:
+            torque: The torque.
+
+        Raises:
+            OutOfRangeError: A size that is not above zero.
         """
 
 @final
@@ -4246,11 +4589,19 @@ class Spindle:
     Args:
         greatest_speed: Greatest speed that the spindle can reach, belts and inverter at their fastest.
         rotation: Which way it turns, seen from the nut.
+        cutting_torque: Greatest torque of cutting.
+        run_up_time: Time it takes from rest to its greatest speed.
+        stop_time: Time it takes from its greatest speed to rest.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, greatest_speed: QuantityLike | Unknown | None = None, rotation: str | Unknown | None = None) -> Spindle: ...
+    def __new__(cls, /, *, greatest_speed: QuantityLike | Unknown | None = None, rotation: str | Unknown | None = None, cutting_torque: QuantityLike | Unknown | None = None, run_up_time: QuantityLike | Unknown | None = None, stop_time: QuantityLike | Unknown | None = None) -> Spindle: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def cutting_torque(self, /) -> Scalar | Unknown | None:
+        """
+        Greatest torque of cutting.
+        """
     @property
     def greatest_speed(self, /) -> Scalar | Unknown | None:
         """
@@ -4260,6 +4611,89 @@ class Spindle:
     def rotation(self, /) -> Rotation | Unknown | None:
         """
         Which way it turns, seen from the nut.
+        """
+    @property
+    def run_up_time(self, /) -> Scalar | Unknown | None:
+        """
+        Time it takes from rest to its greatest speed.
+        """
+    @property
+    def stop_time(self, /) -> Scalar | Unknown | None:
+        """
+        Time it takes from its greatest speed to rest.
+        """
+
+@final
+class StabiliserDisc:
+    """
+    A stabiliser's disc under the nut.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bears_at_rim(self, /) -> bool | None:
+        """
+        Whether the relief given is deeper than that, so that only the rim bears; None without a relief.
+        """
+    @property
+    def land_pressure(self, /) -> Scalar:
+        """
+        Pressure on its land, in MPa.
+        """
+    @property
+    def sag(self, /) -> Scalar:
+        """
+        How far its hole sinks below its land, in mm: the relief has to be deeper.
+        """
+
+@final
+class Stabilisers:
+    """
+    What `stabilisers` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def depth(self, /) -> Scalar:
+        """
+        Greatest depth of cut, in mm; zero or less where nothing is left.
+        """
+    @property
+    def diameter(self, /) -> Scalar:
+        """
+        Diameter of the stabilisers, in mm.
+        """
+    @property
+    def disc(self, /) -> StabiliserDisc | None:
+        """
+        The disc under the nut; None when it was not given.
+        """
+    @property
+    def flange_depth(self, /) -> Scalar:
+        """
+        Greatest depth of cut between the flanges alone, in mm.
+        """
+    @property
+    def gain(self, /) -> float:
+        """
+        Stiffness against a side load on one point of the rim, over that between the flanges.
+        """
+    @property
+    def load_gain(self, /) -> float:
+        """
+        Side load on one point that breaks the wheel, over that between the flanges.
+        """
+    @property
+    def note(self, /) -> str:
+        """
+        What stabilisers do and what they don't.
+        """
+    @property
+    def ring_gain(self, /) -> float:
+        """
+        The same for a load spread evenly round the rim.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed.
         """
 
 @final
@@ -4724,6 +5158,67 @@ class TaperNaming:
     def u_gauge_plane(self, /) -> Scalar | None:
         """
         Its standard uncertainty, in mm.
+        """
+
+@final
+class ThinWheel:
+    """
+    What `thin_wheel` found.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def allowed_side_load(self, /) -> Scalar | None:
+        """
+        Side load on one point of the rim that the strength allows, in N; None without a strength.
+        """
+    @property
+    def clamp_moment(self, /) -> float:
+        """
+        Bending moment per length at the flange in line with a load on one point, over that load.
+        """
+    @property
+    def critical(self, /) -> CriticalSpeed | None:
+        """
+        Speed at which a wave stands; None without density and hole, or where none ever does.
+        """
+    @property
+    def deflection(self, /) -> Scalar | None:
+        """
+        How far that load pushes the rim aside, in mm.
+        """
+    @property
+    def frequencies(self, /) -> list[Scalar] | None:
+        """
+        Frequencies at rest with 0 to 3 nodal diameters, in Hz; None without density and hole.
+        """
+    @property
+    def ring_clamp_moment(self, /) -> float:
+        """
+        The same for a load spread evenly.
+        """
+    @property
+    def ring_stiffness(self, /) -> Scalar:
+        """
+        Side load spread evenly round the rim over its deflection, in N/mm.
+        """
+    @property
+    def small(self, /) -> bool | None:
+        """
+        Whether that is less than half of the thickness, as the theory wants; otherwise the rim gives less.
+        """
+    @property
+    def stiffness(self, /) -> Scalar:
+        """
+        Side load on one point of the rim over its deflection there, in N/mm.
+        """
+    @property
+    def turning_frequencies(self, /) -> list[Scalar] | None:
+        """
+        The same at the speed given, felt on the turning wheel.
+        """
+    def working(self, /) -> Working:
+        """
+        The steps, recomputed.
         """
 
 @final
@@ -5344,6 +5839,38 @@ class Unknown:
     def __repr__(self, /) -> str: ...
 
 @final
+class Unscrewing:
+    """
+    An unkeyed nut in one direction of running. Ranges are pairs, least and greatest.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def at_nut(self, /) -> tuple[Scalar, Scalar]:
+        """
+        What of it reaches the nut, in N m.
+        """
+    @property
+    def demand(self, /) -> Scalar:
+        """
+        Torque on the wheel in the hand that loosens: braking, or cutting with run-up; in N m.
+        """
+    @property
+    def holds(self, /) -> tuple[Scalar, Scalar]:
+        """
+        Torque that its thread holds, in N m.
+        """
+    @property
+    def running(self, /) -> Running:
+        """
+        What running does to the nut.
+        """
+    @property
+    def turns(self, /) -> Answer:
+        """
+        Whether start, stop and cutting torque turn it back; `no` is not to say that it will not come loose.
+        """
+
+@final
 class Verdict:
     """
     Everything found about one mounting, worst first.
@@ -5455,16 +5982,24 @@ class Wheel:
         density: Density.
         poisson_ratio: Poisson's ratio.
         burst_factor: Factor against bursting asked for: bursting speed over speed, squared.
+        modulus: Modulus of elasticity, in bending.
+        allowed_bending: Bending stress allowed: flexural strength of the bond over a factor.
         mass: Mass.
+        land_pressure: Greatest pressure of the flanges' lands that its maker allows.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, marking_says: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None, mass: QuantityLike | Unknown | None = None) -> Wheel: ...
+    def __new__(cls, /, *, shape: str | Unknown | None = None, diameter: QuantityLike | Unknown | None = None, nominal_diameter: QuantityLike | Unknown | None = None, thickness: QuantityLike | Unknown | None = None, hole: QuantityLike | Unknown | None = None, nominal_hole: QuantityLike | Unknown | None = None, smallest_hole: QuantityLike | Unknown | None = None, largest_hole: QuantityLike | Unknown | None = None, marked_speed: QuantityLike | Unknown | None = None, marked_rim_speed: QuantityLike | Unknown | None = None, fastening: str | Unknown | None = None, abrasive: str | Unknown | None = None, bond: str | Unknown | None = None, marking_says: str | Unknown | None = None, use_before: date | str | Unknown | None = None, made: date | str | Unknown | None = None, bushing_width: QuantityLike | Unknown | None = None, bushing_touches_flange: bool | str | Unknown | None = None, bushing_nested: bool | str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, tensile_strength: QuantityLike | Unknown | None = None, density: QuantityLike | Unknown | None = None, poisson_ratio: PlainLike | Unknown | None = None, burst_factor: PlainLike | Unknown | None = None, modulus: QuantityLike | Unknown | None = None, allowed_bending: QuantityLike | Unknown | None = None, mass: QuantityLike | Unknown | None = None, land_pressure: QuantityLike | Unknown | None = None) -> Wheel: ...
     def __repr__(self, /) -> str: ...
     @property
     def abrasive(self, /) -> Abrasive | Unknown | None:
         """
         Abrasive.
+        """
+    @property
+    def allowed_bending(self, /) -> Scalar | Unknown | None:
+        """
+        Bending stress allowed: flexural strength of the bond over a factor.
         """
     @property
     def bond(self, /) -> Bond | Unknown | None:
@@ -5517,6 +6052,11 @@ class Wheel:
         Hole, as measured.
         """
     @property
+    def land_pressure(self, /) -> Scalar | Unknown | None:
+        """
+        Greatest pressure of the flanges' lands that its maker allows.
+        """
+    @property
     def largest_hole(self, /) -> Scalar | Unknown | None:
         """
         Largest hole found in several directions.
@@ -5545,6 +6085,11 @@ class Wheel:
     def mass(self, /) -> Scalar | Unknown | None:
         """
         Mass.
+        """
+    @property
+    def modulus(self, /) -> Scalar | Unknown | None:
+        """
+        Modulus of elasticity, in bending.
         """
     @property
     def nominal_diameter(self, /) -> Scalar | Unknown | None:
@@ -6119,6 +6664,35 @@ def chord_height(diameter: QuantityLike, width: QuantityLike) -> Scalar:
         0.4606 mm
     """
 
+def compare_holding(held: Held, pieces: SupportsGetItem[int, Piece], *, stacks: tuple[QuantityLike, QuantityLike] | None = None) -> list[HeldBy]:
+    """
+    Ways of holding the nut side by side: what reaches it, stress in the piece, play, and the stacks it holds over.
+
+    Args:
+        held: What `holding` found.
+        pieces: The ways, each a `Piece`.
+        stacks: Least and greatest stack that the hub has to hold, as (least, greatest).
+
+    Returns:
+        list[HeldBy]: One for each piece, in their order.
+
+    Raises:
+        OutOfRangeError: A size not above zero, or a range that ends before it begins.
+
+    Source: statics; `12 T / (n b² t)` for flats is a pressure that grows with the distance from their middle.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.holding(
+        ...     thread="M16x2", thread_friction=0.14, face_friction=0.12, face_inside="17 mm", face_outside="25 mm",
+        ...     land_inside="60 mm", land_outside="76 mm", blotter_friction=0.15, cutting_torque="14 N m",
+        ...     preload="9 kN",
+        ... )
+        >>> tongue = hw.wheel.Piece("tongue", diameter="17 mm", width="4 mm", thickness="2 mm", depth="1.5 mm")
+        >>> hw.wheel.compare_holding(found, [tongue, hw.wheel.Piece("nothing")])
+        [<HeldBy tongue, nut turned back: no>, <HeldBy nothing, nut turned back: perhaps>]
+    """
+
 def cone_fit(*, positions: QuantitiesLike, diameters: QuantitiesLike, u_diameter: QuantityLike | None = None, u_position: QuantityLike | None = None, u_shared: QuantityLike | None = None, large_end: str | None = None) -> ConeFit:
     """
     The cone of least squares through diameters at three or more planes, and whether its flank is straight.
@@ -6669,6 +7243,71 @@ def hand_force(torque: QuantityLike, length: QuantityLike) -> Scalar:
         >>> import hubwright as hw
         >>> print(f"{hw.joint.hand_force('36 N m', '180 mm'):.0f~P}")
         200 N
+    """
+
+def holding(*, thread: ThreadLike, thread_friction: SpanLike, face_friction: SpanLike, face_inside: QuantityLike, face_outside: QuantityLike, land_inside: QuantityLike, land_outside: QuantityLike, blotter_friction: SpanLike, cutting_torque: QuantityLike, torque: QuantityLike | None = None, preload: QuantityLike | None = None, diameter: QuantityLike | None = None, thickness: QuantityLike | None = None, density: QuantityLike | None = None, speed: QuantityLike | None = None, hole: QuantityLike | None = None, run_up_time: QuantityLike | None = None, stop_time: QuantityLike | None = None, rotation: str | None = None, loose_share: SpanLike | None = None, factor: PlainLike | None = None, pressure_limit: QuantityLike | None = None, flange_hole: QuantityLike | None = None, flange_thickness: QuantityLike | None = None, flange_modulus: QuantityLike | None = None, flange_poisson: PlainLike | None = None, recess: QuantityLike | None = None, nut_mass: QuantityLike | None = None, nut_outside: QuantityLike | None = None) -> Held:
+    """
+    What holds a wheel on between two flanges: preload, pressure on the land, friction that drives the wheel, how the loose
+    flange dishes, and whether anything turns the nut back. Frictions are ranges, and so is what follows.
+
+    A pass says that start, stop and cutting torque do not turn the nut, never that it will not come loose: a loose flange can
+    walk under a turning load, and vibration and creep of the blotters eat preload. Key it.
+
+    Args:
+        thread: Thread of the nut, like `"M16x2"`; its hand counts with `rotation`.
+        thread_friction: Friction in it, above 0 and up to 1: a number, or (least, greatest).
+        face_friction: Friction between nut, or the washer that turns with it, and loose flange.
+        face_inside: Inside diameter of that face.
+        face_outside: Outside diameter of that face.
+        land_inside: Inside diameter of the flanges' lands.
+        land_outside: Outside diameter of them.
+        blotter_friction: Friction of flange and wheel through a blotter.
+        cutting_torque: Greatest torque of cutting, zero or above.
+        torque: Torque on the nut, above zero; or instead
+        preload: force that it clamps with.
+        diameter: Diameter of the wheel, with
+        thickness: its thickness,
+        density: its density,
+        speed: its speed, and
+        hole: its hole ("0 mm" unless given), for the torque of its inertia.
+        run_up_time: Time from rest to speed, with the wheel; without it run-up asks for nothing.
+        stop_time: Time from speed to rest, likewise.
+        rotation: Which way the spindle runs, seen from the nut; without it, or with `both`, both ways are told.
+        loose_share: Share of the torque through the loose flange, 0 to 1; 0.5 (both sides alike) to 1 (the other has
+            slipped) unless given.
+        factor: Factor against slipping asked for, 1 or more.
+        pressure_limit: Greatest pressure allowed on the land.
+        flange_hole: Hole of the loose flange, with
+        flange_thickness: thickness of its plate behind the recess,
+        flange_modulus: modulus of elasticity,
+        flange_poisson: Poisson's ratio, and
+        recess: depth of the recess, for how far it dishes.
+        nut_mass: Mass of the nut, with `speed` and `stop_time`, for a keyed flange.
+        nut_outside: Outside diameter of the nut, with `nut_mass`; its inside is the thread's pitch diameter.
+
+    Returns:
+        Held: `.preload`, `.land_pressure`, `.factor_keyed`, `.factor_unkeyed`, `.takes_along`, `.unscrewing`, `.dish`,
+        `.says`, `.svg()` and more.
+
+    Raises:
+        MissingError: Neither torque nor preload, or one of several arguments that belong together.
+        UnitError, TextError: Not a quantity of its kind, or torque and preload both.
+        OutOfRangeError: A friction, size, time or torque that makes no sense.
+
+    Source: Shigley, power screws and disc clutches; Timoshenko and Woinowsky-Krieger for the flange.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.holding(
+        ...     thread="M16x2", thread_friction=0.14, face_friction=0.12, face_inside="17 mm", face_outside="25 mm",
+        ...     land_inside="60 mm", land_outside="76 mm", blotter_friction=(0.15, 0.3), cutting_torque="14 N m",
+        ...     preload="9 kN", diameter="200 mm", hole="32 mm", thickness="20 mm", density="2250 kg/m3",
+        ...     speed="3000 rpm", stop_time="0.5 s", rotation="anticlockwise",
+        ... )
+        >>> found
+        <Held 46.11 to 92.22 N m a face; nut turned back: no>
+        >>> found.says[0]
+        'If the loose flange slips, it takes the nut along whatever the torque: 0.12 × 10.5 = 1.3 mm at the face beats 0.9 mm at the thread.'
     """
 
 def hole_circle(holes: int, diameter: QuantityLike, start: QuantityLike | None = None) -> HoleCircle:
@@ -7655,6 +8294,50 @@ def speed_for_rim(diameter: QuantityLike, rim_speed: QuantityLike, *, marked_spe
         <SpeedForRim 1910 rpm, capped at the marked speed>
     """
 
+def stabilisers(*, diameter: QuantityLike, flange: QuantityLike, thickness: QuantityLike, poisson: PlainLike, clearance: QuantityLike, stabiliser: QuantityLike | None = None, gain: PlainLike | None = None, disc_thickness: QuantityLike | None = None, disc_hole: QuantityLike | None = None, disc_modulus: QuantityLike | None = None, disc_poisson: PlainLike | None = None, land: QuantityLike | None = None, pressed_at: QuantityLike | None = None, nut_force: QuantityLike | None = None, relief: QuantityLike | None = None) -> Stabilisers:
+    """
+    What stabilisers add to the side stiffness of a thin wheel, and the depth of cut they leave.
+
+    They raise the stiffness against side load, not the bursting speed; the speed marked on the wheel stays the limit.
+
+    Args:
+        diameter: Outside diameter of the wheel, above zero.
+        flange: Diameter of the flanges, 0.05 to 0.98 of the wheel.
+        thickness: Thickness of the wheel, at most a tenth of what stands out of the stabilisers.
+        poisson: Poisson's ratio of the wheel, above 0 and below 0.5.
+        clearance: Clearance kept between stabiliser and work, vice or magnet, zero or more.
+        stabiliser: Diameter of the stabilisers, at least the flanges'; or instead
+        gain: the stiffness asked for over that between the flanges, 1 or more: the smallest diameter is found.
+        disc_thickness: Thickness of a stabiliser at its relief, with
+        disc_hole: its hole,
+        disc_modulus: its modulus of elasticity,
+        disc_poisson: its Poisson's ratio,
+        land: width of the land at its rim, on one side,
+        pressed_at: diameter of the circle on which the flange presses, and
+        nut_force: force of the nut.
+        relief: Depth of its relief, with all of these.
+
+    Returns:
+        Stabilisers: `.diameter`, `.gain`, `.depth`, and with a disc `.disc.sag`, which its relief has to exceed so that
+        only the rim bears.
+
+    Raises:
+        MissingError: Neither stabiliser nor gain, or part of a disc.
+        TextError, UnitError: As for `rim_speed`.
+        OutOfRangeError: Stabilisers smaller than the flanges or as large as the wheel, a wheel too thick, a gain
+            that no stabiliser reaches, a land that leaves nothing to dish.
+
+    Source: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells; geometry.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.stabilisers(
+        ...     diameter="125 mm", flange="50 mm", thickness="1 mm", poisson=0.2, clearance="2 mm", stabiliser="80 mm",
+        ... )
+        >>> print(f"{found.gain:.1f} times as stiff, {found.depth:.1f~P} deep")
+        3.3 times as stiff, 20.5 mm deep
+    """
+
 def stand_off(taper: TaperLike, *, spindle_diameter: QuantityLike, hub_diameter: QuantityLike, interference: QuantityLike | None = None, least_gap: QuantityLike | None = None, u_spindle: QuantityLike | None = None, u_hub: QuantityLike | None = None) -> StandOff:
     """
     How far a taper hub stands off its shoulder by hand, and what is left when it is drawn up.
@@ -7864,6 +8547,48 @@ def taper_grade(grade: int, length: QuantityLike) -> AngleGrade:
         >>> import hubwright as hw
         >>> hw.joint.taper_grade(7, "50 mm")
         <AngleGrade AT7 over 50 mm: 0.01575 mm on diameter>
+    """
+
+def thin_wheel(*, diameter: QuantityLike, flange: QuantityLike, thickness: QuantityLike, modulus: QuantityLike, poisson: PlainLike, density: QuantityLike | None = None, hole: QuantityLike | None = None, flexural_strength: QuantityLike | None = None, strength_factor: PlainLike | None = None, speed: QuantityLike | None = None) -> ThinWheel:
+    """
+    How stiff a thin wheel is against a side load, what it allows, and where it vibrates.
+
+    A thin plate, clamped at the flanges and free at the rim. For a wheel between stabilisers give
+    their diameter as `flange`.
+
+    Args:
+        diameter: Outside diameter, above zero.
+        flange: Diameter over which flanges or stabilisers hold it, 0.05 to 0.98 of the wheel.
+        thickness: Thickness, at most a tenth of what stands out of the flange.
+        modulus: Modulus of elasticity in bending, above zero.
+        poisson: Poisson's ratio, above 0 and below 0.5.
+        density: Density, for frequencies and critical speed, with
+        hole: the hole, not above the flange; "0 mm" for a wheel without one.
+        flexural_strength: Flexural strength of the bond, with
+        strength_factor: the factor asked for, 1 or more.
+        speed: Rotational speed, with density and hole.
+
+    Returns:
+        ThinWheel: `.stiffness`, `.clamp_moment`; with a strength `.allowed_side_load`; with density and hole
+        `.frequencies` and `.critical`, which is computed without damping and so a warning, no limit.
+
+    Raises:
+        MissingError: One of two arguments that belong together, or a speed without density and hole.
+        OutOfRangeError: A flange as large as the wheel, a wheel too thick, or a number that makes no sense.
+        UnitError, TextError: As for `rim_speed`.
+
+    Source: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells; Leissa, NASA SP-160.
+
+    Examples:
+        >>> import hubwright as hw
+        >>> found = hw.wheel.thin_wheel(
+        ...     diameter="230 mm", flange="76 mm", thickness="1.6 mm", modulus="12 GPa", poisson=0.2,
+        ...     density="2400 kg/m3", hole="22.2 mm", flexural_strength="25 MPa", strength_factor=1,
+        ... )
+        >>> print(f"{found.stiffness:.2f~P}, {found.allowed_side_load:.2f~P}")
+        2.94 N/mm, 9.43 N
+        >>> found.critical.nodes
+        3
     """
 
 def thread(designation: str) -> Thread:

@@ -552,7 +552,7 @@ class Running(StrEnum):
     """Drag and run-up loosen it; braking tightens it."""
 
 
-class Tells(StrEnum):
+class Answer(StrEnum):
     """What can be told over whole ranges of friction."""
 
     NO = "no"
@@ -563,7 +563,7 @@ class Tells(StrEnum):
     """It happens at every friction in its range."""
 
 
-class Way(StrEnum):
+class NutLock(StrEnum):
     """What keeps the loose flange from turning the nut."""
 
     KEYED_WASHER = "keyed washer"

@@ -16,6 +16,7 @@ mod key;
 mod keyway;
 mod marking;
 mod nut;
+mod nut_locks;
 mod parts;
 mod press;
 mod pushed;
@@ -85,7 +86,7 @@ mod _core {
         ring_volume, specific_energy, through_feed, through_feed_angle, wear,
     };
     #[pymodule_export]
-    use super::holding::{Dish, Held, HeldBy, Piece, Unscrewing, compare_holding, holding};
+    use super::holding::{Dish, Held, Unscrewing, holding};
     #[pymodule_export]
     use super::joint::{
         Fit, Judgement, Limits, RankedFit, deviation_by_formula, fit, fits_for, grade_by_formula,
@@ -99,6 +100,8 @@ mod _core {
     use super::marking::{Grain, Marking, read_marking};
     #[pymodule_export]
     use super::nut::{Tightened, loosening, nut};
+    #[pymodule_export]
+    use super::nut_locks::{HeldBy, Piece, compare_holding};
     #[pymodule_export]
     use super::parts::{
         Blotter, Flange, Hub, Key, Machine, Mounting, Nut, Seat, Spindle, Unknown, Wheel,

@@ -18,7 +18,7 @@ use crate::joint::{
 };
 use crate::mounting::{Law, MarkingSays, Material, Outcome, Rotation, ThreadHand, YesNo};
 use crate::units::Words;
-use crate::wheel::holding::{Running, Tells, Way};
+use crate::wheel::holding::{Answer, NutLock, Running};
 use crate::wheel::{
     Abrasive, BlotterNeed, Bond, Fastening, FlangeKind, GrindKind, MachineKind, Restriction, Shape,
 };
@@ -81,8 +81,8 @@ named!(
     Spread,
     GrindKind,
     Running,
-    Tells,
-    Way
+    Answer,
+    NutLock
 );
 
 /// Reads a word.

@@ -6,10 +6,10 @@ mod says;
 mod spin;
 mod unscrew;
 
-pub use compare::{Compared, Piece, Way};
+pub use compare::{Compared, NutLock, Piece};
 pub use dish::{Dish, Recess};
 pub use spin::{SpinningRing, SpinningWheel};
-pub use unscrew::{Running, Tells, Unscrewing, running};
+pub use unscrew::{Answer, Running, Unscrewing, running};
 
 use crate::error::{Error, ErrorKind};
 use crate::solid::Screw;
@@ -182,7 +182,7 @@ pub struct HoldingFound {
     /// Pressure on the land at those preloads: below it the wheel slips.
     pub pressure_asked: Option<[Pressure; 2]>,
     /// Whether the loose flange, when it slips on the wheel, takes the nut along whatever the torque.
-    pub takes_along: Tells,
+    pub takes_along: Answer,
     /// The unkeyed nut where running tightens it, and where running loosens it.
     pub unscrewing: [Unscrewing; 2],
     /// How the loose flange bends.

@@ -122,7 +122,7 @@ def test_both_hands_and_both_directions() -> None:
     assert [one.running for one in held(rotation="both").unscrewing] == ["tightens", "loosens"]
     # A gentle cut and a hard stop: braking turns the nut back that running tightens.
     hard = held(stop_time="0.1 s", rotation="anticlockwise")
-    assert hard.unscrewing[0].turns == hw.words.Tells.YES
+    assert hard.unscrewing[0].turns == hw.words.Answer.YES
     assert held(face_friction=0.03, rotation="anticlockwise", stop_time="0.1 s").unscrewing[0].turns == "no"
 
 
@@ -150,7 +150,7 @@ def test_why_unkeyed_comes_loose_and_keyed_does_not_is_said() -> None:
     assert found.keyed_margin is not None and found.keyed_margin > 1000
     assert "walk" in nothing.says or "turn the nut back" in nothing.says
     assert nothing.at_nut is not None and nothing.at_nut[1].m_as("N*m") > 100 * keyed.at_nut[1].m_as("N*m")
-    assert other.way == hw.words.Way.OTHER_HAND_OF_THREAD
+    assert other.way == hw.words.NutLock.OTHER_HAND_OF_THREAD
     assert any("common practice, no source" in sentence for sentence in found.says)
     assert any("walks" in sentence for sentence in found.says)
     assert "svg" in found.svg() and "takes the nut along" in found.svg()

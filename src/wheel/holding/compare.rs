@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use super::{HoldingFound, Tells};
+use super::{Answer, HoldingFound};
 use crate::error::{Error, ErrorKind};
 use crate::units::{
     Angle, Length, Pressure, Torque, Words, meter, millimeter, newton_meter, pascal, positive,
@@ -11,7 +11,7 @@ use crate::units::{
 
 words! {
     /// What keeps the loose flange, or a washer on it, from turning the nut.
-    Way, "way of holding the nut" {
+    NutLock, "way of holding the nut" {
         /// A washer with a key or lug in a slot of the hub.
         KeyedWasher = "keyed washer" ["key"];
         /// Flats on the hub, and a hole to match.
@@ -32,7 +32,7 @@ words! {
 #[non_exhaustive]
 pub struct Piece {
     /// Which way.
-    pub way: Way,
+    pub way: NutLock,
     /// Diameter at which it takes the torque; zero for a way without a piece.
     pub diameter: Length,
     /// Width of lug, tongue or flat, or diameter of a pin.
@@ -58,7 +58,7 @@ pub struct Compared {
     /// Least and greatest torque that reaches the nut; `None` for a positive piece while the nut's own inertia is not given.
     pub at_nut: Option<[Torque; 2]>,
     /// Whether start, stop and cutting torque turn the nut back.
-    pub turns: Tells,
+    pub turns: Answer,
     /// Torque that the piece has to carry: what the loose flange brings.
     pub carries: Option<Torque>,
     /// Shear stress in it; `None` for flats and where there is none.
@@ -73,7 +73,7 @@ pub struct Compared {
 
 impl Piece {
     /// A way without a piece: another hand of thread, or nothing.
-    pub fn none(way: Way) -> Self {
+    pub fn none(way: NutLock) -> Self {
         let zero = Length::new::<meter>(0.0);
         Self {
             way,
@@ -89,7 +89,7 @@ impl Piece {
 
     /// A piece: the diameter it acts at, its width, its thickness and how deep it bears.
     pub fn new(
-        way: Way,
+        way: NutLock,
         diameter: Length,
         width: Length,
         thickness: Length,
@@ -121,7 +121,7 @@ impl Piece {
 
     /// Whether it has a piece that carries.
     pub fn positive(&self) -> bool {
-        !matches!(self.way, Way::OtherHand | Way::Nothing)
+        !matches!(self.way, NutLock::OtherHand | NutLock::Nothing)
     }
 
     fn check(&self) -> Result<(), Error> {
@@ -129,7 +129,7 @@ impl Piece {
             positive_length("diameter", self.diameter)?;
             positive_length("width", self.width)?;
             positive_length("thickness", self.thickness)?;
-            if matches!(self.way, Way::KeyedWasher | Way::Tongue) {
+            if matches!(self.way, NutLock::KeyedWasher | NutLock::Tongue) {
                 positive_length("depth", self.depth)?;
             }
             positive("count", f64::from(self.count), "", "1")?;
@@ -168,8 +168,8 @@ impl Piece {
         let torque = torque.get::<newton_meter>();
         let force = 2.0 * torque / (m(self.diameter) * n);
         let [shear, bearing] = match self.way {
-            Way::Flats => [None, Some(12.0 * torque / (n * b * b * t))],
-            Way::Pin => [Some(4.0 * force / (PI * b * b)), Some(force / (b * t))],
+            NutLock::Flats => [None, Some(12.0 * torque / (n * b * b * t))],
+            NutLock::Pin => [Some(4.0 * force / (PI * b * b)), Some(force / (b * t))],
             _ => [Some(force / (b * t)), Some(force / (m(self.depth) * t))],
         };
         Ok([shear, bearing].map(|stress| stress.map(Pressure::new::<pascal>)))
@@ -179,7 +179,7 @@ impl Piece {
     fn backlash(&self) -> Angle {
         let m = |length: Length| length.get::<meter>();
         // A flat has play at its ends, half of its width from the middle.
-        let arm = if self.way == Way::Flats { self.width } else { self.diameter };
+        let arm = if self.way == NutLock::Flats { self.width } else { self.diameter };
         Angle::new::<radian>((2.0 * m(self.clearance) / m(arm)).atan())
     }
 }
@@ -212,9 +212,9 @@ impl HoldingFound {
         if piece.positive() {
             let spin = self.of.nut_spin;
             let turns = match self.keyed_margin {
-                Some(margin) if margin > 1.0 && nm(self.release[0]) > 0.0 => Tells::No,
-                None if nm(self.release[0]) > 0.0 => Tells::No,
-                _ => Tells::Perhaps,
+                Some(margin) if margin > 1.0 && nm(self.release[0]) > 0.0 => Answer::No,
+                None if nm(self.release[0]) > 0.0 => Answer::No,
+                _ => Answer::Perhaps,
             };
             let within =
                 |[from, to]: [Length; 2], [least, most]: [Length; 2]| from <= least && most <= to;
@@ -233,7 +233,9 @@ impl HoldingFound {
             .unscrewing
             .iter()
             .filter(|one| {
-                self.of.running.is_none_or(|is| (is == one.running) == (piece.way == Way::Nothing))
+                self.of
+                    .running
+                    .is_none_or(|is| (is == one.running) == (piece.way == NutLock::Nothing))
             })
             .collect();
         let worst = all.iter().map(|one| one.turns).max_by_key(|turns| *turns as u8);
@@ -242,7 +244,7 @@ impl HoldingFound {
         Ok(Compared {
             piece,
             at_nut: Some([least, greatest].map(Torque::new::<newton_meter>)),
-            turns: worst.unwrap_or(Tells::Perhaps),
+            turns: worst.unwrap_or(Answer::Perhaps),
             carries: None,
             shear: None,
             bearing: None,
@@ -257,11 +259,11 @@ impl Compared {
     pub fn says(&self) -> String {
         let way = self.piece.way.word();
         match (self.piece.way, self.turns) {
-            (Way::OtherHand, _) => "The hand of thread follows the running direction; another hand trades braking against running and keys nothing.".into(),
-            (Way::Nothing, Tells::No) => "Start, stop and cutting torque do not turn the nut; that is not to say that it will not come loose: a loose flange can walk under a turning load, and vibration and creep of the blotters eat preload.".into(),
-            (Way::Nothing, Tells::Perhaps) => "At some of the frictions given, start, stop or cutting torque turn the nut back.".into(),
-            (Way::Nothing, Tells::Yes) => "Start, stop or cutting torque turn the nut back.".into(),
-            (_, Tells::No) => {
+            (NutLock::OtherHand, _) => "The hand of thread follows the running direction; another hand trades braking against running and keys nothing.".into(),
+            (NutLock::Nothing, Answer::No) => "Start, stop and cutting torque do not turn the nut; that is not to say that it will not come loose: a loose flange can walk under a turning load, and vibration and creep of the blotters eat preload.".into(),
+            (NutLock::Nothing, Answer::Perhaps) => "At some of the frictions given, start, stop or cutting torque turn the nut back.".into(),
+            (NutLock::Nothing, Answer::Yes) => "Start, stop or cutting torque turn the nut back.".into(),
+            (_, Answer::No) => {
                 let stack = match self.over_all_stacks {
                     Some(true) => " It holds over all the stacks given.",
                     Some(false) => " It does NOT hold over all the stacks given.",

@@ -1,6 +1,6 @@
 //! What was found about holding a wheel, in sentences and in steps.
 
-use super::{HoldingFound, NUT_STATICS, Running, TORQUE_PATH, Tells, Tightness};
+use super::{Answer, HoldingFound, NUT_STATICS, Running, TORQUE_PATH, Tightness};
 use crate::solid::plate::RING_PLATE;
 use crate::units::{Length, Torque, figure, meter, micrometer, newton, newton_meter};
 use crate::working::{Step, Working};
@@ -37,13 +37,13 @@ impl HoldingFound {
         );
         let thread = format!("{} mm at the thread", arms(self.thread_arm));
         match self.takes_along {
-            Tells::Yes => format!(
+            Answer::Yes => format!(
                 "If the loose flange slips, it takes the nut along whatever the torque: {face} beats {thread}."
             ),
-            Tells::Perhaps => format!(
+            Answer::Perhaps => format!(
                 "If the loose flange slips, it may take the nut along whatever the torque: {face} against {thread}, by the frictions that happen to be there."
             ),
-            Tells::No => format!(
+            Answer::No => format!(
                 "If the loose flange slips, it slips on the nut too and does not turn it: {face} stays below {thread}."
             ),
         }
@@ -58,9 +58,9 @@ impl HoldingFound {
                 Running::Loosens => ("Where running loosens the nut", "cutting and run-up"),
             };
             let end = match one.turns {
-                Tells::No => "start, stop and cutting torque do not turn it",
-                Tells::Perhaps => "at some of these frictions it is turned back",
-                Tells::Yes => "it is turned back",
+                Answer::No => "start, stop and cutting torque do not turn it",
+                Answer::Perhaps => "at some of these frictions it is turned back",
+                Answer::Yes => "it is turned back",
             };
             all.push(format!(
                 "{runs}, {source} of {} N m loosens it: {} N m of that reach the nut, its thread holds {} N m; {end}.",

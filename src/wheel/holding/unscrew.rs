@@ -15,7 +15,7 @@ words! {
 
 words! {
     /// What can be told of something over whole ranges of friction.
-    Tells, "answer" {
+    Answer, "answer" {
         /// It does not happen at any friction in its range.
         No = "no" [];
         /// It happens at some frictions and not at others.
@@ -25,7 +25,7 @@ words! {
     }
 }
 
-impl Tells {
+impl Answer {
     fn of(sure: bool, possible: bool) -> Self {
         match (sure, possible) {
             (true, _) => Self::Yes,
@@ -60,7 +60,7 @@ pub struct Unscrewing {
     /// Least and greatest torque that its thread holds.
     pub holds: [Torque; 2],
     /// Whether start, stop and cutting torque turn it back.
-    pub turns: Tells,
+    pub turns: Answer,
 }
 
 /// Forces in N and arms in m along the path through the loose flange, least and greatest.
@@ -74,9 +74,9 @@ pub(super) struct Path {
 
 impl Path {
     /// Whether friction under the nut beats the thread's, at any preload.
-    pub(super) fn takes_along(&self) -> Tells {
+    pub(super) fn takes_along(&self) -> Answer {
         let [least, greatest] = self.thread_arm;
-        Tells::of(self.face_arm[0] > greatest, self.face_arm[1] > least)
+        Answer::of(self.face_arm[0] > greatest, self.face_arm[1] > least)
     }
 
     /// The unkeyed nut where running does this.
@@ -109,7 +109,7 @@ impl Path {
             at_nut: pair([reaches(0), reaches(1)]),
             holds: pair([least, greatest]),
             // Surely, with the least that acts and the most that holds; possibly, the other way round.
-            turns: Tells::of(turns(0, 1), turns(1, 0) || slick <= 0.0),
+            turns: Answer::of(turns(0, 1), turns(1, 0) || slick <= 0.0),
         }
     }
 }
