@@ -10,6 +10,9 @@ use crate::units::{Angle, Length, Pressure, Torque, Words};
 use crate::wheel::holding as hold;
 use crate::wheel::holding::{Answer, NutLock};
 
+/// Shear and bearing stress.
+type Stresses = (Option<Out<Pressure>>, Option<Out<Pressure>>);
+
 /// One way of keeping the nut from being turned back, with the sizes of its piece.
 ///
 /// Args:
@@ -73,10 +76,7 @@ impl Piece {
     ///
     /// Raises:
     ///     OutOfRangeError: A size that is not above zero.
-    fn stress(
-        &self,
-        torque: Q<Torque>,
-    ) -> PyResult<(Option<Out<Pressure>>, Option<Out<Pressure>>)> {
+    fn stress(&self, torque: Q<Torque>) -> PyResult<Stresses> {
         let [shear, bearing] = self.0.stress(torque.named("torque")?)?;
         Ok((shear.map(Out), bearing.map(Out)))
     }
