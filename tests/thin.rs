@@ -287,7 +287,7 @@ fn a_stabiliser_sags_under_the_nut() {
         assert_eq!(relieved(sag * 1.001).bears_at_rim, Some(true));
         // 9 kN on π/4 (76² − 60²) mm².
         let pressure = relieved(sag).land_pressure.get::<megapascal>();
-        close(pressure, 9000.0 / 1709.026_4, 1e-6, "pressure on the land");
+        close(pressure, 9000.0 / 1_709.026_4, 1e-6, "pressure on the land");
     }
 }
 
