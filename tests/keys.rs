@@ -170,6 +170,27 @@ fn din_6885_2_is_what_was_read() {
     }
 }
 
+/// Geometry worked out apart: the key stands `h − (t1 − y)` in the hub and `t1 − y` in the shaft, and its chamfer bears on nothing.
+#[test]
+fn the_height_that_bears_is_the_lesser_of_hub_and_shaft() {
+    use KeyStandard::{B17Square, Din6885Part1, Din6885Part2};
+    let y = |d: f64, b: f64| d / 2.0 - ((d / 2.0).powi(2) - (b / 2.0).powi(2)).sqrt();
+    for (d, standard, wanted) in [
+        // 6 × 6, t1 3.5, chamfer up to 0.4: the hub bears less.
+        (22.0, Din6885Part1, 6.0 - (3.5 - y(22.0, 6.0)) - 0.4),
+        // 8 × 7, t1 5.4.
+        (24.0, Din6885Part2, 7.0 - (5.4 - y(24.0, 8.0)) - 0.4),
+        // 8 × 7, t1 4: the shaft bears less.
+        (30.0, Din6885Part1, 4.0 - y(30.0, 8.0) - 0.4),
+        // A square inch key bears half of its height in both: 1/4 in on 1 in.
+        (25.4, B17Square, 3.175),
+    ] {
+        let key = key_for(mm(d), standard).expect("listed");
+        assert!((key.bearing_height.get::<millimeter>() - wanted).abs() < 1e-9, "{d}");
+        assert!(key.bearing_height <= key.height / 2.0, "{d}");
+    }
+}
+
 /// A printed inch size such as `1 1/4` in whole nm.
 fn fraction(text: &str) -> i64 {
     whole(read(&format!("{text} in")).expect("an inch size"))

@@ -398,7 +398,7 @@ def key_overloaded(r: Rack) -> Cells:
     pressed = np.rint(force / (bears / 1e9 * (length / 1e9)) * 1e3)
     over = (sheared > r["key.allowed_shear"]) | (pressed > r["key.allowed_bearing"])
     blank = r.blank(*names, "key.bearing_height", "key.allowed_shear", "key.allowed_bearing")
-    return choose((over, REFUSE), (blank, UNKNOWN))
+    return choose((over, REFUSE), (blank, UNKNOWN))  # The rack asks for the height everywhere: it is given or blank.
 
 
 # Lower and upper deviations in µm of keyways in shaft and hub, free, normal and close, from over 3 to 6 mm.
@@ -441,12 +441,13 @@ def nut_overloaded(r: Rack) -> Cells:
     modulus = np.pi / 12 * (clear**3 - bore**3)
     stress = np.hypot(force / area, np.sqrt(3) * force * thread / modulus)
     stress = np.where((area <= 0) | (modulus <= 0), np.inf, np.ceil(stress * 1e3))
-    whole = (1 - np.minimum(width / minor, 1) / 2) * 0.65 * np.pi * r["nut.length"] / 1e9
+    engaged = np.fmin(r["nut.length"], np.maximum(r["hub.thread_to"] - r["hub.thread_from"], 0))
+    whole = (1 - np.minimum(width / minor, 1) / 2) * 0.65 * np.pi * engaged / 1e9
     hub, nut = r["hub.thread_proof_stress"] * 0.9, r["nut.proof_stress"] * 0.9
     over = stress > np.floor(hub)
     over |= np.ceil(force / (0.75 * minor * whole) * 1e3) > np.floor(hub / np.sqrt(3))
     over |= np.ceil(force / (0.875 * major * whole) * 1e3) > np.floor(nut / np.sqrt(3))
-    blank = r.blank("hub.thread_bore", "hub.thread_slot_width", "hub.thread_slot_depth", "nut.length")
+    blank = r.blank("hub.thread_bore", "hub.thread_slot_width", "hub.thread_slot_depth", "nut.length", "hub.thread_from", "hub.thread_to")
     return choose(
         (r.no_nut, NOT_CHECKED),
         (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),

@@ -188,11 +188,18 @@ impl SlotMarks {
         if corner < self.bore / 2.0 {
             return Ok(());
         }
-        let range = format!("beyond the bore's radius of {}", figure(self.bore.exact() / 2e6, 4));
-        let hint =
-            "with these marks a corner of the tool would be outside of the bore: measure again";
-        let given = shown_mm(corner);
-        Err(outside("corner of the tool", given, range, "mm", String::new(), hint.into()))
+        let (mark, given) = if self.left_mark > self.right_mark {
+            ("left_mark", self.left_mark)
+        } else {
+            ("right_mark", self.right_mark)
+        };
+        let [corner, radius] =
+            [corner.exact(), self.bore.exact() / 2.0].map(|nm| figure(nm / 1e6, 4));
+        let range = format!(
+            "too large beside the other: a corner of the tool would lie {corner} mm from the middle of a bore of radius {radius}"
+        );
+        let hint = "measure both marks, the tool and the bore again";
+        Err(outside(mark, shown_mm(given), range, "mm", String::new(), hint.into()))
     }
 
     /// The offset, the way to move and what is left.

@@ -108,6 +108,9 @@ pub struct KeySize {
     pub shaft_wall: Length,
     /// Height of the keyway's wall in the hub, t2 + y.
     pub hub_wall: Length,
+    /// Height over which the key's side bears: the lesser of `t1 − y` in the shaft and `h − t1 + y` in the hub, less the
+    /// greatest chamfer where `trim` has one.
+    pub bearing_height: Length,
     /// From the bottom of the shaft's keyway to the far side of the shaft, d − t1.
     pub across_shaft: Length,
     /// From the bottom of the hub's keyway to the far side of the bore, d + t2.
@@ -193,6 +196,8 @@ fn metric(shaft: Length, standard: KeyStandard, table: &[Metric]) -> Result<KeyS
     };
     let [width, height] = [nm(row.width), nm(row.height)];
     let y = chord(shaft, width);
+    let trim = TRIMS.iter().find(|trim| trim.width * 1_000_000 == row.width).map(trimmed);
+    let shaft_wall = nm(row.shaft_depth) - y;
     Ok(KeySize {
         shaft,
         standard,
@@ -202,16 +207,24 @@ fn metric(shaft: Length, standard: KeyStandard, table: &[Metric]) -> Result<KeyS
         hub_depth: nm(row.hub_depth),
         depth_tolerance: row.depth_tolerance.map(nm),
         chord_height: y,
-        shaft_wall: nm(row.shaft_depth) - y,
+        shaft_wall,
         hub_wall: nm(row.hub_depth) + y,
+        bearing_height: bears(height, shaft_wall, trim),
         across_shaft: nm(size - row.shaft_depth),
         across_hub: nm(size + row.hub_depth),
-        trim: TRIMS.iter().find(|trim| trim.width * 1_000_000 == row.width).map(trim),
+        trim,
         source,
     })
 }
 
-fn trim(row: &Trim) -> KeyTrim {
+/// Height over which a key's side bears.
+fn bears(height: Length, shaft_wall: Length, trim: Option<KeyTrim>) -> Length {
+    let chamfer = trim.map_or(Length::default(), |trim| trim.chamfer[1]);
+    let in_hub = height - shaft_wall;
+    (if in_hub < shaft_wall { in_hub } else { shaft_wall }) - chamfer
+}
+
+fn trimmed(row: &Trim) -> KeyTrim {
     let um = |pair: [i64; 2]| pair.map(|um| nm(um * 1000));
     let [least_length, most_length] = row.length.map(|mm| nm(mm * 1_000_000));
     KeyTrim {
@@ -257,6 +270,7 @@ fn b17(shaft: Length, standard: KeyStandard) -> Result<KeySize, Error> {
         chord_height: y,
         shaft_wall,
         hub_wall,
+        bearing_height: bears(nm(height), shaft_wall, None),
         across_shaft: shaft - y - shaft_wall,
         across_hub: shaft - y + hub_wall,
         trim: None,
@@ -347,6 +361,18 @@ impl KeySize {
                     format!("{} + {}", shown(hub_depth), shown(chord_height)),
                     again.hub_wall,
                     ARITHMETIC,
+                ),
+                step(
+                    "height that bears",
+                    "min(t1 − y, h − t1 + y) − chamfer",
+                    format!(
+                        "min({0}, {1} − {0}) − {2}",
+                        shown(again.shaft_wall),
+                        shown(again.height),
+                        again.trim.map_or("0".into(), |trim| shown(trim.chamfer[1]))
+                    ),
+                    again.bearing_height,
+                    if again.trim.is_some() { LENGTHS_RECALLED } else { ARITHMETIC },
                 ),
                 step(
                     "across the shaft",

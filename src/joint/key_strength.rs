@@ -35,7 +35,8 @@ pub(crate) fn bearing(torque: f64, shaft: f64, bears: f64, length: f64) -> f64 {
 /// The torque acts as `F = 2 T / d` at the surface of the shaft, spread evenly along the
 /// key: `τ = F / (b L)`, `p = F / (c L)`. The height that bears, `c`, is
 /// half of the key's unless [`with_bearing_height`](Self::with_bearing_height)
-/// gives less; the other part cannot bear over more than the rest. `L` is the
+/// gives less; the other part cannot bear over more than the rest. In a shallow keyway it is much less, down to a
+/// quarter in the hubs of DIN 6885-2: [`KeySize::bearing_height`](super::KeySize) has it. `L` is the
 /// length that carries: of a key with round ends, without its ends.
 ///
 /// Friction of a pressed hub is not counted, nor uneven load along the key, shock,

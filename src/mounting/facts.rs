@@ -233,7 +233,7 @@ pub(crate) fn contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> 
             .into());
         }
     }
-    thread_contradiction(&number)?;
+    pair_contradiction(&number)?;
     mass_contradiction(number)
 }
 
@@ -264,8 +264,8 @@ fn mass_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
 }
 
 /// A pitch, bore, slot or face that the nut's thread has no room for.
-fn thread_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
-    static PLACES: LazyLock<[usize; 7]> = LazyLock::new(|| {
+fn pair_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
+    static PLACES: LazyLock<[usize; 9]> = LazyLock::new(|| {
         [
             ("nut", "thread_diameter"),
             ("nut", "thread_pitch"),
@@ -274,14 +274,17 @@ fn thread_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
             ("hub", "thread_slot_depth"),
             ("nut", "face_hole"),
             ("nut", "face_diameter"),
+            ("key", "width"),
+            ("key", "shaft_diameter"),
         ]
         .map(|(place, name)| {
             let is = |field: &Field| field.place == place && field.name == name;
             FIELDS.iter().position(is).unwrap_or(usize::MAX)
         })
     });
-    let [thread_at, pitch_at, bore_at, width_at, depth_at, hole_at, face_at] = *PLACES;
-    let [thread, pitch, bore, width, depth, hole, face] = PLACES.map(&number);
+    let [thread_at, pitch_at, bore_at, width_at, depth_at, hole_at, face_at, key_at, shaft_at] =
+        *PLACES;
+    let [thread, pitch, bore, width, depth, hole, face, key, shaft] = PLACES.map(&number);
     // No thread is coarser than M1 × 0.25; the root lies 17/12 H below the crests.
     let root = thread - if pitch.is_nan() { 0.0 } else { ROOT_DEPTH * pitch };
     let wall = (thread - if bore.is_nan() { 0.0 } else { bore }) / 2.0;
@@ -292,6 +295,7 @@ fn thread_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
         (depth >= wall, depth_at, thread_at),
         (face <= thread, face_at, thread_at),
         (hole >= face, hole_at, face_at),
+        (key >= shaft, key_at, shaft_at),
     ];
     let Some((_, part, whole)) = clashes.into_iter().find(|(clash, ..)| *clash) else {
         return Ok(());

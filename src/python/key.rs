@@ -103,6 +103,9 @@ found! {
         shaft_wall: Out<Length> = |of| Out(of.shaft_wall);
         /// Height of the keyway's wall in the hub, t2 + y, in mm.
         hub_wall: Out<Length> = |of| Out(of.hub_wall);
+        /// Height over which the key's side bears, for `key_strength`: the lesser of `t1 − y` and `h − t1 + y`, less the
+        /// greatest chamfer where `trim` has one; in mm.
+        bearing_height: Out<Length> = |of| Out(of.bearing_height);
         /// From the bottom of the shaft's keyway to the far side, d − t1, in mm.
         across_shaft: Out<Length> = |of| Out(of.across_shaft);
         /// From the bottom of the hub's keyway to the far side of the bore, d + t2, in mm.
@@ -210,7 +213,8 @@ found! {
 
     fn __repr__(&self) -> String {
         let over = if self.0.carries == Some(false) { ", OVERLOADED" } else { "" };
-        format!("<KeyStrength shear {}, bearing {}{over}>", show(self.0.shear), show(self.0.bearing))
+        let [shear, bearing] = [self.0.shear, self.0.bearing].map(show);
+        format!("<KeyStrength shear {shear}, bearing {bearing} over {}{over}>", show(self.0.bearing_height))
     }
 }
 
@@ -220,11 +224,12 @@ found! {
 ///     torque: Torque that the key carries, above zero.
 ///     shaft_diameter: Diameter of the shaft.
 ///     width: Width of the key, below the shaft's diameter.
-///     height: Height of the key; half of it bears.
+///     height: Height of the key; half of it bears unless `bearing_height` is given.
 ///     length: Length that carries: inside the hub, without round ends.
 ///     allowed_shear: Shear stress allowed; your figure, with your factor in it.
 ///     allowed_bearing: Bearing stress allowed, of the weakest of key, shaft and hub.
-///     bearing_height: Height over which the side bears, where it is less than half of the key's.
+///     bearing_height: Height over which the side bears, half of the key's at most: `key_for(...).bearing_height`. Half
+///         is too much in a shallow keyway; in the hubs of DIN 6885-2 a quarter bears.
 ///     hub_length: Length of the hub, which the key may not pass.
 ///
 /// Returns:
@@ -245,7 +250,7 @@ found! {
 ///     ...     allowed_shear="60 MPa", allowed_bearing="90 MPa",
 ///     ... )
 ///     >>> found
-///     <KeyStrength shear 10 MPa, bearing 20 MPa>
+///     <KeyStrength shear 10 MPa, bearing 20 MPa over 3 mm>
 ///     >>> print(found.carries, f"{found.bearing_length:.2f~P}")
 ///     True 4.44 mm
 #[pyfunction]

@@ -3,7 +3,7 @@
 use hubwright::joint::KeyFit;
 use hubwright::joint::key_strength::KEY_STATICS;
 use hubwright::mounting::Datum;
-use hubwright::tables::keys::FITS_RECALLED;
+use hubwright::tables::keys::{DIN_6885_2, FITS_RECALLED};
 
 use crate::{Table, mm, mpa, row};
 
@@ -16,6 +16,7 @@ pub fn tables() -> Vec<Table> {
 fn key_overloaded() -> Table {
     const SHEARS: &str = "the torque shears the key with {found}, {demanded} is allowed";
     const CRUSHES: &str = "the torque presses the key's side with {found}, {demanded} is allowed";
+    const MAY_CRUSH: &str = "in a hub's keyway as shallow as DIN 6885-2's the torque presses the key's side with {found}, {demanded} is allowed";
     const HOLDS_SHEAR: &str =
         "the torque shears the key with {found}, {demanded} is allowed; its side has more room";
     const HOLDS_BEARING: &str = "the torque presses the key's side with {found}, {demanded} is allowed; in shear it has more room";
@@ -37,9 +38,23 @@ fn key_overloaded() -> Table {
                 .figures(20.0, 19.999, -0.001),
         )
         .row(
-            row("pressed as much as allowed", |m| m.key.allowed_bearing = mpa(20.0))
+            row("pressed as much as allowed", |m| {
+                m.key.bearing_height = mm(3.0);
+                m.key.allowed_bearing = mpa(20.0);
+            })
+            .pass(by, HOLDS_BEARING)
+            .figures(20.0, 20.0, 0.0),
+        )
+        .row(
+            // The 8 x 7 key of DIN 6885-2 stands 1.6 mm in the hub, 0.2286 of its height; 0.22 · 6 mm · 20 mm bear 1200 N.
+            row("in a keyway that may be shallow", |m| m.key.allowed_bearing = mpa(45.0))
+                .caution(DIN_6885_2, MAY_CRUSH)
+                .figures(1200.0 / 26.4, 45.0, 45.0 - 1200.0 / 26.4),
+        )
+        .row(
+            row("with room in the shallowest keyway", |m| m.key.allowed_bearing = mpa(45.5))
                 .pass(by, HOLDS_BEARING)
-                .figures(20.0, 20.0, 0.0),
+                .figures(20.0, 45.5, 25.5),
         )
         .row(row("with room", |_| {}).pass(by, HOLDS_SHEAR).figures(10.0, 60.0, 50.0))
         .row(

@@ -124,6 +124,28 @@ fn overloaded() -> Table {
                     18.0 / 3.0_f64.sqrt() - sheared(0.875 * 40.0 * 4.0),
                 ),
         )
+        .row(
+            changed("a soft nut on a hub's thread shorter than it", |m| {
+                m.hub.thread_from = mm(24.0);
+                m.hub.thread_to = mm(28.0);
+            })
+            .on_proof(400.0, 20.0)
+            .refuse(TIGHTENED, NUT)
+            .figures(
+                sheared(0.875 * 40.0 * 4.0),
+                18.0 / 3.0_f64.sqrt(),
+                18.0 / 3.0_f64.sqrt() - sheared(0.875 * 40.0 * 4.0),
+            ),
+        )
+        .row(
+            changed("a pitch finer than the shares of the threads hold for", |m| {
+                m.nut.thread_pitch = mm(0.4);
+            })
+            .aside(
+                TIGHTENED,
+                "the pitch is {found}; the least areas of the threads are known from {demanded} on",
+            ),
+        )
         // A breach of what is known stands.
         .row(
             changed("too great a torque with a blank bore", |m| {
@@ -171,6 +193,8 @@ fn overloaded() -> Table {
         .blank("nut proof stress", |m| m.nut.proof_stress = Datum::Unknown)
         .blank("nut length", |m| m.nut.length = Datum::Unknown)
         .blank("hub thread proof stress", |m| m.hub.thread_proof_stress = Datum::Unknown)
+        .blank("hub thread from", |m| m.hub.thread_from = Datum::Unknown)
+        .blank("hub thread to", |m| m.hub.thread_to = Datum::Unknown)
         .blank("hub thread bore", |m| m.hub.thread_bore = Datum::Unknown)
         .unasked("nut tightening torque", |m| m.nut.tightening_torque = Datum::NotAsked)
         .unasked("hub thread bore", |m| m.hub.thread_bore = Datum::NotAsked);
@@ -187,14 +211,18 @@ impl Row {
 
 /// What can't be is told before any rule is asked.
 #[test]
-fn a_thread_without_room_for_its_pitch_bore_or_slot_is_no_mounting() {
+fn a_thread_or_key_without_room_is_no_mounting() {
     type Clash = (&'static str, fn(&mut Mounting));
-    let cases: [Clash; 6] = [
+    let cases: [Clash; 7] = [
         ("a nut thread pitch of 11 mm with a nut thread diameter of 40 mm", |m| {
             m.nut.thread_pitch = mm(11.0);
         }),
         ("a hub thread bore of 38.2 mm with a nut thread diameter of 40 mm", |m| {
             m.hub.thread_bore = mm(38.2);
+        }),
+        ("a key width of 22 mm with a key shaft diameter of 22 mm", |m| {
+            m.key.shaft_diameter = mm(22.0);
+            m.key.width = mm(22.0);
         }),
         ("a hub thread slot width of 40 mm", |m| m.hub.thread_slot_width = mm(40.0)),
         ("a hub thread slot depth of 9 mm", |m| m.hub.thread_slot_depth = mm(9.0)),

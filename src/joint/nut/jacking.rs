@@ -4,7 +4,7 @@ use super::{Between, force_range, range};
 use crate::error::Error;
 use crate::joint::thread::Thread;
 use crate::solid::{Face, Screw};
-use crate::units::{Exact, Force, Length, Torque, meter, newton_meter, positive, shown_mm};
+use crate::units::{Exact, Force, Length, Torque, below, meter, newton_meter, positive, shown_mm};
 
 /// A jacking screw that presses with its tip on the end of the spindle.
 ///
@@ -16,7 +16,8 @@ use crate::units::{Exact, Force, Length, Torque, meter, newton_meter, positive, 
 /// # Errors
 ///
 /// [`OutOfRange`](crate::ErrorKind::OutOfRange) and [`NotFinite`](crate::ErrorKind::NotFinite) for frictions
-/// not above 0 and up to 1 or the wrong way round, a tip or torque not above zero.
+/// not above 0 and up to 1 or the wrong way round, a tip not between zero and the thread's minor diameter, a torque
+/// not above zero.
 ///
 /// # Source
 ///
@@ -98,7 +99,8 @@ impl JackingScrew {
         positive("torque", given, "N m", "40 N m")?;
         range("thread_friction", self.thread_friction)?;
         range("tip_friction", self.tip_friction)?;
-        positive("tip", shown_mm(self.tip), "mm", "12 mm")?;
+        let root = shown_mm(self.thread.minor_diameter);
+        below("tip", shown_mm(self.tip), root, "mm", "12 mm")?;
         let tip = Face::new(Length::default(), self.tip)?;
         let arm = |thread_friction: f64, tip_friction: f64, radius: Length| {
             let of = &self.thread;

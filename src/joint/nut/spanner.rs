@@ -4,8 +4,8 @@ use std::f64::consts::PI;
 
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    Exact, Force, Length, Pressure, Torque, below, meter, newton, newton_meter, pascal, positive,
-    positive_length, shown_mm,
+    Exact, Force, Length, Pressure, Torque, below, figure, meter, newton, newton_meter, pascal,
+    positive, positive_length, shown_mm,
 };
 
 /// Torque of a hand on a spanner, `T = F L`, with the force square to the lever.
@@ -74,7 +74,7 @@ pub fn hand_force(torque: Torque, length: Length) -> Result<Force, Error> {
 /// # Errors
 ///
 /// [`ErrorKind::NotFinite`] and [`ErrorKind::OutOfRange`] for figures not above zero, pins outside 1 to 12, a pin
-/// as large as its circle, a hole smaller than its pin, and a nut with its inside beyond its outside.
+/// as large as its circle, pins or holes that run into one another, a hole smaller than its pin, and a nut with its inside beyond its outside.
 ///
 /// # Source
 ///
@@ -174,6 +174,7 @@ impl PinSpanner {
         below("pin", shown_mm(self.pin), shown_mm(self.circle), "mm", "4 mm")?;
         let pin = self.pin.get::<meter>();
         let depth = positive_length("depth", self.depth)?;
+        self.apart()?;
         let load = torque / (f64::from(self.pins) * circle / 2.0);
         let edges = self.edges()?;
         Ok(PinSpannerFound {
@@ -185,6 +186,31 @@ impl PinSpanner {
             inner_edge: edges.map(|[_, inner]| inner),
             breaks_out: edges.map(|edges| edges.iter().any(|edge| edge.exact() <= 0.0)),
         })
+    }
+
+    /// Pins and holes evenly round the circle must not run into one another.
+    fn apart(&self) -> Result<(), Error> {
+        if self.pins < 2 {
+            return Ok(());
+        }
+        let (argument, size) = match self.nut {
+            Some([hole, ..]) if hole > self.pin => ("hole", hole),
+            _ => ("pin", self.pin),
+        };
+        let chord = self.circle * (PI / f64::from(self.pins)).sin();
+        if size < chord {
+            return Ok(());
+        }
+        let (pins, apart) = (self.pins, figure(shown_mm(chord), 3));
+        Err(ErrorKind::OutOfRange {
+            argument: argument.into(),
+            given: shown_mm(size),
+            range: format!("not below {apart}, how far {pins} of them stand apart on their circle"),
+            unit: "mm",
+            authority: String::new(),
+            hint: "take fewer pins, thinner ones, or a larger circle".into(),
+        }
+        .into())
     }
 
     fn edges(&self) -> Result<Option<[Length; 2]>, Error> {

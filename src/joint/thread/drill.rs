@@ -41,7 +41,7 @@ impl Thread {
     /// # Errors
     ///
     /// [`ErrorKind::NotFinite`] and [`ErrorKind::OutOfRange`] for a drill that is not above
-    /// zero or leaves no thread.
+    /// zero, leaves no thread, or more than a whole one.
     ///
     /// # Source
     ///
@@ -77,6 +77,18 @@ impl Thread {
             .into());
         }
         let percent = ((self.diameter - drill) / self.pitch).value / FULL * 100.0;
+        if percent > 100.0 {
+            let full = self.diameter - self.pitch * FULL;
+            return Err(ErrorKind::OutOfRange {
+                argument: "drill".into(),
+                given: shown_mm(drill),
+                range: format!("below {}, the hole of a whole thread", figure(shown_mm(full), 4)),
+                unit: "mm",
+                authority: String::new(),
+                hint: "a tap breaks in such a hole; the diameter less the pitch is usual".into(),
+            }
+            .into());
+        }
         let within = self.limits.and_then(|limits| {
             let (least, greatest) = (limits.minor_least?, limits.minor_greatest?);
             Some(least.exact() <= hole && hole <= greatest.exact())

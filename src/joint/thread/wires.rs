@@ -106,7 +106,7 @@ impl ThreeWires {
     ///
     /// # Errors
     ///
-    /// [`ErrorKind::NotFinite`] and [`ErrorKind::OutOfRange`] for a size not above the wires.
+    /// [`ErrorKind::NotFinite`] and [`ErrorKind::OutOfRange`] for a size that no such thread has.
     pub fn pitch_diameter(&self, over_wires: Length) -> Result<Length, Error> {
         let m = positive_length("over_wires", over_wires)?;
         let (p, w) = (self.thread.pitch.get::<meter>(), self.wire.get::<meter>());
@@ -119,6 +119,19 @@ impl ThreeWires {
                 unit: "mm",
                 authority: String::new(),
                 hint: "give the size over the wires, not the pitch diameter".into(),
+            }
+            .into());
+        }
+        // Flanks that met at the crests would be a thread without any depth.
+        let greatest = over(self.thread.diameter.get::<meter>(), p, w);
+        if m > greatest {
+            return Err(ErrorKind::OutOfRange {
+                argument: "over_wires".into(),
+                given: shown_mm(over_wires),
+                range: format!("above {}, where no thread is cut", figure(greatest * 1e3, 4)),
+                unit: "mm",
+                authority: String::new(),
+                hint: "check the size, the wires and the thread".into(),
             }
             .into());
         }

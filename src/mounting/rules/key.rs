@@ -5,8 +5,11 @@ use crate::joint::KeyFit;
 use crate::joint::key::DEVIATIONS;
 use crate::joint::key_strength::{KEY_STATICS, bearing, shear};
 use crate::mounting::facts::{Fact, is_blank};
-use crate::tables::keys::FITS_RECALLED;
+use crate::tables::keys::{DIN_6885_2, FITS_RECALLED};
 use crate::units::Length;
+
+/// Least share of a key's height that stands in the hub by DIN 6885-2: `(h − t1) / h` of the 8 × 7 key, rounded down.
+const SHALLOWEST: f64 = 0.22;
 
 /// A stress in Pa as the whole mPa that facts have.
 #[inline(always)]
@@ -16,8 +19,9 @@ fn whole(pascals: f64) -> f64 {
 
 rule! {
     /// The torque acts on the key at the surface of the shaft. It shears the key
-    /// through its width and presses its side against both keyways, over half of its
-    /// height unless less is given. Both stresses are compared with what the user
+    /// through its width and presses its side against both keyways, over the height
+    /// given. Where none is given, more than half of the key's can't bear, and as little as in the shallowest
+    /// keyways of DIN 6885-2 may. Both stresses are compared with what the user
     /// allows. Shock, fatigue and uneven load are in the allowed stresses or
     /// nowhere; friction of a pressed hub is not counted.
     KEY_OVERLOADED = "key-overloaded", essential false;
@@ -29,6 +33,8 @@ rule! {
             "the torque shears the key with {found}, {demanded} is allowed";
         Crushes: Refuse, Stress Most, KEY_STATICS,
             "the torque presses the key's side with {found}, {demanded} is allowed";
+        MayCrush: Caution, Stress Most, DIN_6885_2,
+            "in a hub's keyway as shallow as DIN 6885-2's the torque presses the key's side with {found}, {demanded} is allowed";
         HoldsShear: Pass, Stress Most, KEY_STATICS,
             "the torque shears the key with {found}, {demanded} is allowed; its side has more room";
         HoldsBearing: Pass, Stress Most, KEY_STATICS,
@@ -36,7 +42,7 @@ rule! {
     }
     advice "Take a longer or larger key, two keys, or a stronger steel, or limit the torque; a longer key only helps inside the hub.";
     adds |f, _t| (!f.key.bearing_height.given()).then(|| {
-        "half of the key's height was taken to bear; in a shallow keyway it is less".to_owned()
+        "the height over which the key's side bears was not given: half of the key's at most, 0.22 of it at least, was reckoned with".to_owned()
     });
     judge |f, _t| {
         let key = &f.key;
@@ -46,6 +52,8 @@ rule! {
         let bears = (key.height.0 / 2.0).min(key.bearing_height.0);
         let sheared = whole(shear(torque, shaft, key.width.0 / 1e9, length));
         let pressed = whole(bearing(torque, shaft, bears / 1e9, length));
+        let least = if key.bearing_height.given() { bears } else { key.height.0 * SHALLOWEST };
+        let shallow = whole(bearing(torque, shaft, least / 1e9, length));
         let by_shear = if sheared > may_shear {
             It::Shears.with(sheared, may_shear)
         } else if let Some(missing) = missing([key.torque.0, key.shaft_diameter.0, key.width.0, key.length.0, may_shear]) {
@@ -59,6 +67,8 @@ rule! {
             CANT_TELL
         } else if let Some(missing) = missing([key.torque.0, key.shaft_diameter.0, key.height.0, key.length.0, may_press]) {
             missing
+        } else if shallow > may_press {
+            It::MayCrush.with(shallow, may_press)
         } else {
             It::HoldsBearing.with(pressed, may_press)
         };

@@ -19,6 +19,9 @@ pub(super) const NOTHING_LEFT: f64 = 1e15;
 /// Share of the proof stress that may be used, by VDI 2230.
 const SHARE: f64 = 0.9;
 
+/// Least pitch, in nm, for which [`LEAST_SHEAR_SHARE`] was worked out.
+const LEAST_PITCH: f64 = 500_000.0;
+
 /// Preload in N, and the arms of thread and of all, in metres; NaN while anything is missing.
 #[inline(always)]
 pub(super) fn preload(f: &Facts) -> [f64; 2] {
@@ -71,10 +74,19 @@ fn steps(stress: f64) -> f64 {
     if steps > NOTHING_LEFT { NOTHING_LEFT } else { steps }
 }
 
+/// Length of the hub's thread in nm, not below zero; NaN where it is not known.
+#[inline(always)]
+fn reach(f: &Facts) -> f64 {
+    let reach = f.hub.thread_to.0 - f.hub.thread_from.0;
+    if reach < 0.0 { 0.0 } else { reach }
+}
+
 /// Shear of the hub's and of the nut's threads, likewise.
 #[inline(always)]
 fn shear(f: &Facts, force: f64) -> [f64; 2] {
-    let (major, length) = (f.nut.thread_diameter.0 / 1e9, f.nut.length.0 / 1e9);
+    let major = f.nut.thread_diameter.0 / 1e9;
+    // No more of the nut counts than there is thread under it.
+    let length = f.nut.length.0.min(reach(f)) / 1e9;
     let minor = major - 1.25 * HEIGHT * f.nut.thread_pitch.0 / 1e9;
     // An arc is no longer than π/2 times its chord: no more than this share of the girth is cut.
     let width = or_none(f.hub.thread_slot_width.0) / minor;
@@ -92,7 +104,8 @@ rule! {
     /// twists it. Tension and torsion together must stay within 0.9 of the proof stress of
     /// the hub's thread, on the stress area less the bore and a key slot, width times its depth in that area. The
     /// threads of hub and nut must not shear: their stress stays within 0.9 of the proof stress over
-    /// √3, on the least areas that 6g and 6H (2A and 2B) leave, 0.65 of the basic ones, over the whole length of the nut.
+    /// √3, on the least areas that 6g and 6H (2A and 2B) leave, 0.65 of the basic ones, over the length of the nut, or that of the
+    /// hub's thread where it is the shorter.
     /// For 60° threads with one start and a pitch from 0.5 mm. Not in it: the peak of stress and the bending that a slot brings,
     /// what cutting adds, and a face so large that a rough thread twists it more than a smooth one.
     /// A slot that nobody gives is taken for none, unless the loose flange is keyed: its key runs in one.
@@ -100,7 +113,7 @@ rule! {
     asks "does the nut's torque stress the thread beyond 0.9 of its proof stress, or strip it?";
     needs nut.tightening_torque, nut.thread_diameter, nut.thread_pitch, nut.thread_friction, nut.face_friction,
         nut.face_diameter, nut.face_hole, nut.proof_stress, nut.length, hub.thread_proof_stress, hub.thread_bore;
-    uses hub.thread_slot_width, hub.thread_slot_depth, loose_flange.keyed, nut.thread_hand, wheel.fastening;
+    uses hub.thread_from, hub.thread_to, hub.thread_slot_width, hub.thread_slot_depth, loose_flange.keyed, nut.thread_hand, wheel.fastening;
     cases {
         Overloaded: Refuse, Stress Most, TIGHTENED,
             "the torque stresses the hub's thread to {found}; 0.9 of its proof stress is {demanded}";
@@ -110,6 +123,8 @@ rule! {
             "the torque shears the nut's thread with {found}; 0.9 of its proof stress over √3 is {demanded}";
         Holds: Pass, Stress Most, TIGHTENED,
             "the torque stresses the hub's thread to {found}; 0.9 of its proof stress is {demanded}";
+        Fine: NotChecked, Size Least, TIGHTENED,
+            "the pitch is {found}; the least areas of the threads are known from {demanded} on";
         NoNut: NotChecked, Nothing Most, TIGHTENED,
             "there is no central nut";
     }
@@ -138,7 +153,7 @@ rule! {
             return It::NutStrips.with(nut_shear, nut_allowed);
         }
         let (width, depth) = (f.hub.thread_slot_width, f.hub.thread_slot_depth);
-        if width.blank() | depth.blank() {
+        if width.blank() | depth.blank() | f.hub.thread_from.blank() | f.hub.thread_to.blank() {
             return CANT_TELL;
         }
         let n = &f.nut;
@@ -148,6 +163,9 @@ rule! {
         ];
         if let Some(missing) = missing(needed) {
             return missing;
+        }
+        if n.thread_pitch.0 < LEAST_PITCH {
+            return It::Fine.with(n.thread_pitch.0, LEAST_PITCH);
         }
         // A slot with one size alone is no slot that can be judged, nor is the one that a key must have.
         let keyed = f.loose_flange.keyed.is(YesNo::Yes) & !width.given();
