@@ -11,6 +11,8 @@ use crate::wheel::Marking;
 /// it: of diameter and hole, and of a thickness. Common practice, no source.
 const SIZES_WITHIN: f64 = 0.03;
 const THICKNESS_WITHIN: f64 = 0.10;
+/// How far two speeds may be apart because one was rounded, as `markings-disagree` has it.
+const ROUNDED_WITHIN: f64 = 0.005;
 
 words! {
     /// How a wheel's marking compares with what is said of the wheel.
@@ -53,18 +55,15 @@ pub(crate) fn merge(name: &str, known: f64, said: f64) -> (f64, MarkingSays) {
     }
     let off = |share: f64| (known - said).abs() > share * known;
     let (differs, says) = match name {
-        "marked_speed" | "marked_rim_speed" => (known != said, MarkingSays::OtherSpeed),
+        "marked_speed" | "marked_rim_speed" => (off(ROUNDED_WITHIN), MarkingSays::OtherSpeed),
         "thickness" => (off(THICKNESS_WITHIN), MarkingSays::OtherSize),
         "diameter" | "nominal_hole" => (off(SIZES_WITHIN), MarkingSays::OtherSize),
         "shape" => (known != said, MarkingSays::OtherShape),
         "abrasive" => (known != said, MarkingSays::OtherAbrasive),
         _ => (known != said, MarkingSays::OtherBond),
     };
-    match (differs, says) {
-        (false, _) => (known, MarkingSays::Same),
-        (true, MarkingSays::OtherSpeed) => (known.min(said), says),
-        (true, _) => (known, says),
-    }
+    let kept = if says == MarkingSays::OtherSpeed { known.min(said) } else { known };
+    (kept, if differs { says } else { MarkingSays::Same })
 }
 
 /// The worse of two comparisons: another speed can be lived with at the lower one,

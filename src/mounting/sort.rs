@@ -67,14 +67,30 @@ macro_rules! shown {
     )+};
 }
 
+/// A fact in one of the units of its kind.
+fn in_unit<K: Kind + Exact>(fact: f64, unit: &'static str, digits: usize) -> String {
+    // A thousand of them, since one is rounded to whole steps.
+    let of = K::spelling(unit).map_or(f64::NAN, |spelling| (spelling.build)(1e3).exact() / 1e3);
+    format!("{} {unit}", figure(fact / of, digits))
+}
+
+/// The units that a shop measures in by the inch, the metric ones being the first of each kind.
+pub(crate) const INCH_UNITS: [&str; 7] = ["in", "sfpm", "lbf ft", "lbf", "psi", "lb/ft3", "lb"];
+
 shown! {
     Length: |nm, shop| match shop {
         Shop::Metric => millimetres(nm),
         Shop::Inch => inches(nm),
     }, most 10e9;
     Time: |t, _shop| format!("{} s", figure(t / 1e6, 3)), most 1e11;
-    Torque: |t, _shop| format!("{} N m", figure(t / 1e6, 4)), most 1e15;
-    Force: |n, _shop| format!("{} kN", figure(n / 1e6, 3)), most 1e15;
+    Torque: |t, shop| match shop {
+        Shop::Metric => format!("{} N m", figure(t / 1e6, 4)),
+        Shop::Inch => in_unit::<Self>(t, "lbf ft", 4),
+    }, most 1e15;
+    Force: |n, shop| match shop {
+        Shop::Metric => format!("{} kN", figure(n / 1e6, 3)),
+        Shop::Inch => in_unit::<Self>(n, "lbf", 1),
+    }, most 1e15;
     Velocity: |v, shop| match shop {
         Shop::Metric => format!("{} m/s", figure(v / 1e6, 3)),
         Shop::Inch => format!("{} sfpm", figure(Self::from_exact(v).get::<foot_per_minute>(), 1)),
@@ -85,9 +101,18 @@ shown! {
     TemperatureCoefficient: |c, _shop| {
         format!("{} um/m/K", figure(Self::from_exact(c).get::<per_kelvin>() * 1e6, 2))
     }, most 1e9;
-    Pressure: |p, _shop| format!("{} MPa", figure(p / 1e9, 4)), most 1e15;
-    MassDensity: |d, _shop| format!("{} kg/m3", figure(d / 1e3, 2)), most 30e6;
-    Mass: |m, _shop| format!("{} kg", figure(m / 1e9, 6)), most 1e13;
+    Pressure: |p, shop| match shop {
+        Shop::Metric => format!("{} MPa", figure(p / 1e9, 4)),
+        Shop::Inch => in_unit::<Self>(p, "psi", 1),
+    }, most 1e15;
+    MassDensity: |d, shop| match shop {
+        Shop::Metric => format!("{} kg/m3", figure(d / 1e3, 2)),
+        Shop::Inch => in_unit::<Self>(d, "lb/ft3", 3),
+    }, most 30e6;
+    Mass: |m, shop| match shop {
+        Shop::Metric => format!("{} kg", figure(m / 1e9, 6)),
+        Shop::Inch => in_unit::<Self>(m, "lb", 5),
+    }, most 1e13;
     Unbalance: |u, _shop| format!("{} g mm", figure(u / 1e6, 3)), most 1e14;
     BalanceGrade: |g, _shop| format!("{} mm/s", figure(g / 1e6, 4)), most 1e10;
 }

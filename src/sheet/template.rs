@@ -12,6 +12,7 @@ use super::heading::{self, Column, MARKINGS};
 use super::report::workbook::{failed, heading_style, height, paper, text};
 use super::report::write_whole;
 use crate::error::{Error, ErrorKind};
+use crate::mounting::sort::INCH_UNITS;
 use crate::mounting::{FIELDS, Field, NoneMeans};
 use crate::units::{Decimal, Shop, number};
 
@@ -84,7 +85,7 @@ fn words_by_field() -> Lists {
 /// The unit of a field in a shop; nothing for words and dates.
 fn unit(field: &Field, shop: Shop) -> Option<&'static str> {
     let units = (field.sort.units)();
-    let inch = units.iter().find(|unit| matches!(**unit, "in" | "sfpm"));
+    let inch = units.iter().find(|unit| INCH_UNITS.contains(*unit));
     match shop {
         Shop::Inch => inch.or(units.first()).copied(),
         Shop::Metric => units.first().copied(),

@@ -1,5 +1,6 @@
 """The command line: what it prints and how it exits."""
 
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -89,6 +90,25 @@ def test_it_runs_as_a_module_without_importing_pint() -> None:
     subprocess.run([sys.executable, "-P", "-c", code], check=True)
     done = subprocess.run([sys.executable, "-P", "-m", "hubwright", "--version"], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == f"hubwright {hw.__version__}"
+
+
+def test_an_inch_shop_reads_stresses_and_torques_in_its_units(
+    demo: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    tight = tmp_path / "tight.csv"
+    # 1000 N m on the nut of the first mounting.
+    tight.write_text((demo / "rack.csv").read_text().replace(",30,1.5,40,", ",30,1.5,1000,", 1))
+    texts = []
+    for show in ("mm", "in"):
+        main(["check", str(tight), "--show", show])
+        texts.append(capsys.readouterr().out)
+    found = [re.findall(r"stresses the hub's\s+thread to ([\d.]+)\s+(\w+)", text) for text in texts]
+    assert found[0] and found[1]
+    (metric, megapascals), (inch, psi) = found[0][0], found[1][0]
+    assert (megapascals, psi) == ("MPa", "psi")
+    # A psi is 6894.757293 Pa.
+    assert float(inch) == pytest.approx(float(metric) * 1e6 / 6894.757293, rel=1e-5)
+    assert " MPa" not in texts[1] and " N m" not in texts[1]
 
 
 def test_no_bar_is_drawn_where_there_is_no_terminal(demo: Path) -> None:
