@@ -98,7 +98,6 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         (_, "run_out" | "spigot_run_out" | "run_out_limit") => from(0.0, 15e3),
         ("hub", name) if name.contains("spigot") => wheel * 0.15 - from(-5e3, 60e3),
         ("hub", "clearance_limit") => from(20e3, 100e3),
-        // M20 to M30, 20 to 200 N m in µN m, and friction in thousand millionths.
         ("hub", "slip_factor") => from(1e9, 3e9),
         ("hub", "thread_bore") => from(0.0, 14e6),
         ("hub", "thread_slot_width" | "thread_slot_depth") => from(0.0, 3e6),
@@ -114,6 +113,7 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("hub", "thread_from") => from(2e6, 30e6),
         ("hub", "thread_to") => from(40e6, 90e6),
         ("hub", _) => from(0.0, 5e6),
+        // M20 to M30, 20 to 200 N m in µN m, and friction in thousand millionths.
         ("nut", "thread_diameter") => from(20e6, 30e6),
         ("nut", "thread_pitch") => from(1e6, 3e6),
         ("nut", "tightening_torque") => from(20e6, 200e6),

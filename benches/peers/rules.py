@@ -474,6 +474,18 @@ def cut_too_deep(r: Rack) -> Cells:
     return choose((depth > left, REFUSE), (blank, UNKNOWN))
 
 
+def seat_touches_shoulder(r: Rack) -> Cells:
+    """Drawn up, does the hub's face meet the spindle's shoulder before the taper seats?"""
+    by_hand, drawn, least = (r[f"hub.{name}"] for name in ("stand_off", "draw_up", "least_gap"))
+    return choose(
+        (by_hand < drawn, REFUSE),
+        (np.isnan(by_hand) | np.isnan(drawn), UNKNOWN),
+        (by_hand == drawn, CAUTION),
+        (np.isnan(least), UNKNOWN),
+        (by_hand - drawn < least, CAUTION),
+    )
+
+
 def unbalance(r: Rack) -> Cells:
     """Is the residual unbalance above the grade asked for? In this rack every heading asks for it."""
     turning = r["spindle.greatest_speed"] / 1e6 * (np.pi / 30)
@@ -615,14 +627,14 @@ def wheel_slips_in_flanges(r: Rack) -> Cells:
     unkeyed = fixed + np.fmin(np.fmin(loose, nut), force * np.where(arm < 0, 0, arm))
     carries = np.floor(np.where(free, fixed + loose, unkeyed) * 1e6)
     cutting, run_up, braking = asked(r)
-    demand = cutting + np.maximum(run_up, braking)
+    demand = cutting + np.fmax(run_up, braking)
     counted = np.floor(np.where(free, fixed + loose, fixed) * 1e6)
     wanted = np.ceil(demand * r["hub.slip_factor"] / 1e9 * 1e6)
     return choose(
         (r.no_nut, NOT_CHECKED),
         (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),
         (carries < np.ceil(demand * 1e6), REFUSE),
-        (r.blank("loose_flange.keyed") | np.isnan(fixed + loose + nut + arm + wanted), UNKNOWN),
+        (r.blank("loose_flange.keyed") | np.isnan(fixed + loose + nut + arm + wanted + run_up + braking), UNKNOWN),
         (counted < wanted, CAUTION),
     )
 

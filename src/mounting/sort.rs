@@ -75,6 +75,7 @@ fn in_unit<K: Kind + Exact>(fact: f64, unit: &'static str, digits: usize) -> Str
 }
 
 /// The units that a shop measures in by the inch, the metric ones being the first of each kind.
+#[cfg(feature = "sheets")]
 pub(crate) const INCH_UNITS: [&str; 7] = ["in", "sfpm", "lbf ft", "lbf", "psi", "lb/ft3", "lb"];
 
 shown! {

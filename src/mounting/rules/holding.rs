@@ -6,11 +6,12 @@ use super::nut::{HEIGHT, NOTHING_LEFT, preload};
 use super::rule;
 use super::thread::no_nut;
 use crate::mounting::facts::{Facts, of};
+use crate::mounting::sort::Shown;
 use crate::mounting::words::{Rotation, ThreadHand, YesNo};
 use crate::solid::plate::{Bent, RING_PLATE, stiffness, stocky};
 use crate::solid::screw::{loosening_arm, tightening_arm};
 use crate::tables::laws;
-use crate::units::figure;
+use crate::units::Pressure;
 use crate::wheel::holding::TORQUE_PATH;
 
 /// The smaller of two, or what is missing of the second.
@@ -63,7 +64,8 @@ fn asked(f: &Facts) -> [f64; 3] {
 /// Everything that is asked together: cutting with run-up or braking.
 #[inline(always)]
 fn greatest([cutting, run_up, braking]: [f64; 3]) -> f64 {
-    cutting + at_least(run_up, braking)
+    // Of a blank one nothing less can be asked than by the other.
+    cutting + run_up.max(braking)
 }
 
 /// Outside radius of a land in metres, and its width; no wider than the flange has room for.
@@ -349,14 +351,14 @@ rule! {
         NoNut: NotChecked, Nothing Most, laws::ASKED, "there is no central nut";
     }
     advice "Tighten with less torque, only enough that the wheel can't slip, or fit flanges with a wider land.";
-    adds |f, _t| {
+    adds |f, t| {
         let [fixed, loose] = carried(f, 1.0);
         let side = if f.loose_flange.keyed.is(YesNo::Yes) { fixed + loose } else { fixed };
         let force = greatest(asked(f)) / side;
         let [outer, width] = land(&f.loose_flange);
-        let slips = force / (PI * width * (2.0 * outer - width)) / 1e6;
+        let slips = force / (PI * width * (2.0 * outer - width)) * 1e3;
         (slips > 0.0 && slips < f64::INFINITY)
-            .then(|| format!("below {} MPa the wheel slips at what is asked of it", figure(slips, 2)))
+            .then(|| format!("below {} the wheel slips at what is asked of it", Pressure::shown(slips, t.shop)))
     };
     judge |f, _t| {
         if let Some(answer) = no_nut(f, It::NoNut.bare()) {

@@ -6,10 +6,11 @@ use super::rule;
 use super::thread::no_nut;
 use crate::joint::nut::TIGHTENED;
 use crate::mounting::facts::Facts;
+use crate::mounting::sort::Shown;
 use crate::mounting::words::YesNo;
 use crate::solid::screw::tightening_arm;
 use crate::tables::threads::LEAST_SHEAR_SHARE;
-use crate::units::figure;
+use crate::units::Force;
 
 /// √3/2: height of a sharp thread over its pitch.
 pub(super) const HEIGHT: f64 = 0.866_025_403_784_438_6;
@@ -129,9 +130,10 @@ rule! {
             "there is no central nut";
     }
     advice "Tighten with less torque, only enough that the wheel can't slip, or fit a longer or stronger nut.";
-    adds |f, _t| {
+    adds |f, t| {
         let [force, _] = preload(f);
-        (force > 0.0 && force < f64::INFINITY).then(|| format!("the nut pulls with up to {} kN", figure(force / 1e3, 2)))
+        (force > 0.0 && force < f64::INFINITY)
+            .then(|| format!("the nut pulls with up to {}", Force::shown(force * 1e3, t.shop)))
     };
     judge |f, _t| {
         if let Some(answer) = no_nut(f, It::NoNut.bare()) {
