@@ -41,6 +41,11 @@ fn main() {
         assert_eq!(worst.map(|worst| worst.len()), Ok(ROWS));
     }
 
+    if std::env::args().any(|word| word == "each") {
+        each(&columns, &terms);
+        return;
+    }
+
     // What no judging can go below: every number of the rack read once.
     let numbers = rack::numbers(ROWS);
     let mut read = Duration::MAX;
@@ -80,4 +85,34 @@ fn main() {
         .status()
         .expect("a Python with NumPy");
     exit(status.code().unwrap_or(2));
+}
+
+/// What each rule takes by itself, slowest first, beyond what all share.
+fn each(columns: &hubwright::mounting::Columns, terms: &Terms) {
+    let slugs: Vec<_> = RULES.iter().map(|rule| rule.slug).collect();
+    let time = |left_out: Vec<&str>| {
+        let terms = left_out
+            .into_iter()
+            .fold(*terms, |terms, slug| terms.without(slug).expect("a known rule"));
+        let mut best = Duration::MAX;
+        for _ in 0..3 {
+            let start = Instant::now();
+            judge_columns(columns, &terms, None, |_| ControlFlow::Continue(())).expect("judged");
+            best = best.min(start.elapsed());
+        }
+        best
+    };
+    let shared = time(slugs.clone());
+    let mut taken: Vec<_> = slugs
+        .iter()
+        .map(|one| {
+            let others = slugs.iter().filter(|slug| *slug != one).copied().collect();
+            (time(others).saturating_sub(shared), *one)
+        })
+        .collect();
+    taken.sort_unstable();
+    println!("shared by all: {} ms", shared.as_millis());
+    for (took, slug) in taken.iter().rev() {
+        println!("{:6} ms  {slug}", took.as_millis());
+    }
 }

@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use super::nut::{HEIGHT, NOTHING_LEFT, preload};
 use super::rule;
 use super::thread::no_nut;
-use crate::mounting::facts::{Facts, of};
+use crate::mounting::facts::{Facts, is_blank, of};
 use crate::mounting::sort::Shown;
 use crate::mounting::words::{Rotation, ThreadHand, YesNo};
 use crate::solid::plate::{Bent, RING_PLATE, stiffness, stocky};
@@ -365,17 +365,19 @@ rule! {
             return answer;
         }
         let (nut, allowed) = (&f.nut, f.wheel.land_pressure.0);
-        let one = |flange: &of::Flange| {
-            let found = pressure(f, flange);
-            if found > allowed {
-                return It::Presses.with(found, allowed);
-            }
-            let needed = [
-                allowed, flange.diameter.0, flange.land.0, nut.tightening_torque.0, nut.thread_diameter.0, nut.thread_pitch.0,
-                nut.thread_friction.0, nut.face_friction.0, nut.face_diameter.0, nut.face_hole.0,
-            ];
-            missing(needed).unwrap_or_else(|| It::Bears.with(found, allowed))
-        };
-        both(one(&f.fixed_flange), one(&f.loose_flange))
+        let found = pressure(f, &f.fixed_flange).max(pressure(f, &f.loose_flange));
+        let needed = [
+            allowed, f.fixed_flange.diameter.0, f.fixed_flange.land.0, f.loose_flange.diameter.0, f.loose_flange.land.0,
+            nut.tightening_torque.0, nut.thread_diameter.0, nut.thread_pitch.0, nut.thread_friction.0, nut.face_friction.0,
+            nut.face_diameter.0, nut.face_hole.0,
+        ];
+        // A blank may hide something worse than what is only cautioned.
+        if needed.iter().fold(false, |any, fact| any | is_blank(*fact)) {
+            return CANT_TELL;
+        }
+        if found > allowed {
+            return It::Presses.with(found, allowed);
+        }
+        missing(needed).unwrap_or_else(|| It::Bears.with(found, allowed))
     }
 }
