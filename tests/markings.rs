@@ -343,14 +343,14 @@ fn words_say_what_is_marked_and_how_sure_it_is() {
 #[test]
 fn two_speeds_that_rounding_tells_apart_are_one() {
     let marking = read("A 60 K 7 V 35 m/s");
-    let mut wheel = Wheel::default();
-    wheel.marked_rim_speed = Velocity::new::<meter_per_second>(6890.0 * 0.3048 / 60.0).into();
+    let speed = Velocity::new::<meter_per_second>(6890.0 * 0.3048 / 60.0);
+    let wheel = Wheel { marked_rim_speed: speed.into(), ..Wheel::default() };
     let wheel = wheel.with_marking(&marking);
     assert_eq!(wheel.marking_says, Datum::Given(MarkingSays::Same));
     assert_eq!(wheel.marked_rim_speed, Datum::Given(Velocity::new::<meter_per_second>(35.0)));
     // Rounded down it stays.
-    let mut wheel = Wheel::default();
-    wheel.marked_rim_speed = Velocity::new::<meter_per_second>(34.9).into();
+    let speed = Velocity::new::<meter_per_second>(34.9);
+    let wheel = Wheel { marked_rim_speed: speed.into(), ..Wheel::default() };
     let wheel = wheel.with_marking(&marking);
     assert_eq!(wheel.marking_says, Datum::Given(MarkingSays::Same));
     assert_eq!(wheel.marked_rim_speed, Datum::Given(Velocity::new::<meter_per_second>(34.9)));

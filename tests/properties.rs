@@ -227,6 +227,7 @@ const SOUND: &[(&str, &str)] = &[
     ("spindle stop time", "4 s"),
     ("wheel greatest land pressure", "8 MPa"),
     ("hub slip factor", "1.5"),
+    ("hub loose flange share", "0.5"),
     ("fixed flange hole", "32 mm"),
     ("fixed flange modulus", "206000 MPa"),
     ("fixed flange poisson ratio", "0.3"),

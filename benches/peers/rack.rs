@@ -99,6 +99,7 @@ fn size(field: &Field, wheel: f64, spread: f64) -> f64 {
         ("hub", name) if name.contains("spigot") => wheel * 0.15 - from(-5e3, 60e3),
         ("hub", "clearance_limit") => from(20e3, 100e3),
         ("hub", "slip_factor") => from(1e9, 3e9),
+        ("hub", "loose_share") => from(0.3e9, 1e9),
         ("hub", "thread_bore") => from(0.0, 14e6),
         ("hub", "thread_slot_width" | "thread_slot_depth") => from(0.0, 3e6),
         (_, "thread_proof_stress" | "proof_stress") => from(150e9, 600e9),

@@ -522,13 +522,15 @@ def least_grip(r: Rack) -> tuple[Array, Array, Array]:
     """Least force of the nut in N, the arm of its thread that holds, and the middle radius of its face, in metres."""
     pitch = r["nut.thread_pitch"] / 1e9
     middle = r["nut.thread_diameter"] / 1e9 - 0.75 * np.sqrt(0.75) * pitch
-    slope, radius = pitch / (np.pi * middle), (r["nut.face_diameter"] + r["nut.face_hole"]) / 4e9
+    inside = np.where(np.isnan(r["nut.face_hole"]), np.nan, np.fmax(r["nut.face_hole"], r["loose_flange.hole"]))
+    slope, radius = pitch / (np.pi * middle), (r["nut.face_diameter"] + inside) / 4e9
     rough = np.maximum(r["nut.thread_friction"], r["nut.greatest_thread_friction"])
     rough = np.where(np.isnan(r["nut.thread_friction"]), r["nut.greatest_thread_friction"], rough) / 1e9 / np.sqrt(0.75)
     under = np.fmax(r["nut.face_friction"], r["nut.greatest_face_friction"]) / 1e9
     under = np.where(np.isnan(r["nut.greatest_face_friction"]), np.nan, under)
     force = r["nut.tightening_torque"] / 1e6 / (middle / 2 * (slope + rough) / (1 - slope * rough) + under * radius)
-    slick = r["nut.thread_friction"] / 1e9 / np.sqrt(0.75)
+    slick = np.fmin(r["nut.thread_friction"], r["nut.greatest_thread_friction"]) / 1e9 / np.sqrt(0.75)
+    slick = np.where(np.isnan(r["nut.thread_friction"]), np.nan, slick)
     return force, middle / 2 * (slick - slope) / (1 + slope * slick), radius
 
 
@@ -582,7 +584,7 @@ def flange_dishes(r: Rack) -> Cells:
         (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),
         (recess == 0, NOT_CHECKED),
         (face <= hole, CAUTION),
-        (load >= held, NOT_CHECKED),
+        (load >= rim - width, NOT_CHECKED),
         (sag > recess, REFUSE),
         (np.isnan(sag) | np.isnan(edge) | r.blank(*names), UNKNOWN),
     )
@@ -600,15 +602,21 @@ def nut_unscrews(r: Rack) -> Cells:
     hold = np.floor(force * arm * 1e6)
     under = np.fmax(r["nut.face_friction"], r["nut.greatest_face_friction"]) / 1e9 * radius
     blank = np.isnan(force * cutting * run_up * braking * radius * arm) | r.blank("spindle.rotation")
+    share, all_of_it = r["hub.loose_share"], np.ceil(demand * 1e6)
+    slick = np.fmin(r["nut.face_friction"], r["nut.greatest_face_friction"]) / 1e9 * radius
+    slick = np.where(np.isnan(r["nut.face_friction"]), np.nan, slick)
     return choose(
         (r.no_nut, NOT_CHECKED),
         (r.blank("wheel.fastening", "nut.thread_hand", "loose_flange.keyed"), UNKNOWN),
+        (arm + slick <= 0, REFUSE),
         (r.yes("loose_flange.keyed"), PASS),
         (arm <= 0, REFUSE),
-        (blank, UNKNOWN),
+        (blank | r.blank("loose_flange.hole"), UNKNOWN),
         (under <= arm, PASS),
-        (np.ceil(demand / 2 * 1e6) > hold, REFUSE),
-        (np.ceil(demand * 1e6) > hold, CAUTION),
+        (all_of_it <= hold, PASS),
+        (np.isnan(share), UNKNOWN),
+        (np.ceil(demand * (share / 1e9) * 1e6) > hold, REFUSE),
+        otherwise=CAUTION,
     )
 
 
@@ -634,7 +642,7 @@ def wheel_slips_in_flanges(r: Rack) -> Cells:
         (r.no_nut, NOT_CHECKED),
         (r.blank("wheel.fastening", "nut.thread_hand"), UNKNOWN),
         (carries < np.ceil(demand * 1e6), REFUSE),
-        (r.blank("loose_flange.keyed") | np.isnan(fixed + loose + nut + arm + wanted + run_up + braking), UNKNOWN),
+        (r.blank("loose_flange.keyed", "loose_flange.hole") | np.isnan(fixed + loose + nut + arm + wanted + run_up + braking), UNKNOWN),
         (counted < wanted, CAUTION),
     )
 

@@ -1857,10 +1857,11 @@ class Hub:
         residual_unbalance: Unbalance left after balancing, as measured.
         bare_unbalance: Unbalance of the bare hub: key slot, key, spanner holes, filler.
         slip_factor: Factor against slipping in the flanges asked for.
+        loose_share: Share of the torque that goes through the loose flange, where it is known: a half where both sides are alike.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, stabiliser_diameter: QuantityLike | Unknown | None = None, stand_off: QuantityLike | Unknown | None = None, draw_up: QuantityLike | Unknown | None = None, least_gap: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None, rotor_mass: QuantityLike | Unknown | None = None, balance_grade: QuantityLike | Unknown | None = None, residual_unbalance: QuantityLike | Unknown | None = None, bare_unbalance: QuantityLike | Unknown | None = None, slip_factor: PlainLike | Unknown | None = None) -> Hub: ...
+    def __new__(cls, /, *, spigot: QuantityLike | Unknown | None = None, smallest_spigot: QuantityLike | Unknown | None = None, largest_spigot: QuantityLike | Unknown | None = None, spigot_run_out: QuantityLike | Unknown | None = None, run_out_limit: QuantityLike | Unknown | None = None, clearance_limit: QuantityLike | Unknown | None = None, material: str | Unknown | None = None, warmer_by: QuantityLike | Unknown | None = None, expansion: QuantityLike | Unknown | None = None, thread_from: QuantityLike | Unknown | None = None, thread_to: QuantityLike | Unknown | None = None, flange_stop: QuantityLike | Unknown | None = None, stabilisers: QuantityLike | Unknown | None = None, stabiliser_diameter: QuantityLike | Unknown | None = None, stand_off: QuantityLike | Unknown | None = None, draw_up: QuantityLike | Unknown | None = None, least_gap: QuantityLike | Unknown | None = None, thread_bore: QuantityLike | Unknown | None = None, thread_slot_width: QuantityLike | Unknown | None = None, thread_slot_depth: QuantityLike | Unknown | None = None, thread_proof_stress: QuantityLike | Unknown | None = None, rotor_mass: QuantityLike | Unknown | None = None, balance_grade: QuantityLike | Unknown | None = None, residual_unbalance: QuantityLike | Unknown | None = None, bare_unbalance: QuantityLike | Unknown | None = None, slip_factor: PlainLike | Unknown | None = None, loose_share: PlainLike | Unknown | None = None) -> Hub: ...
     def __repr__(self, /) -> str: ...
     @property
     def balance_grade(self, /) -> Scalar | Unknown | None:
@@ -1901,6 +1902,11 @@ class Hub:
     def least_gap(self, /) -> Scalar | Unknown | None:
         """
         Least gap to be left between its face and the shoulder when it is drawn up.
+        """
+    @property
+    def loose_share(self, /) -> float | Unknown | None:
+        """
+        Share of the torque that goes through the loose flange, where it is known: a half where both sides are alike.
         """
     @property
     def material(self, /) -> Material | Unknown | None:
@@ -2287,6 +2293,12 @@ class KeySize:
     def across_shaft(self, /) -> Scalar:
         """
         From the bottom of the shaft's keyway to the far side, d − t1, in mm.
+        """
+    @property
+    def bearing_height(self, /) -> Scalar:
+        """
+        Height over which the key's side bears, for `key_strength`: the lesser of `t1 − y` and `h − t1 + y`, less the
+        greatest chamfer where `trim` has one; in mm.
         """
     @property
     def chord_height(self, /) -> Scalar:
@@ -7259,18 +7271,19 @@ def holding(*, thread: ThreadLike, thread_friction: SpanLike, face_friction: Spa
         face_friction: Friction between nut, or the washer that turns with it, and loose flange.
         face_inside: Inside diameter of that face.
         face_outside: Outside diameter of that face.
-        land_inside: Inside diameter of the flanges' lands.
+        land_inside: Inside diameter of the flanges' lands; of two unlike ones give the narrower.
         land_outside: Outside diameter of them.
         blotter_friction: Friction of flange and wheel through a blotter.
         cutting_torque: Greatest torque of cutting, zero or above.
         torque: Torque on the nut, above zero; or instead
-        preload: force that it clamps with.
+        preload: force that it clamps with, taken as exact: give the least you are sure of.
         diameter: Diameter of the wheel, with
         thickness: its thickness,
         density: its density,
         speed: its speed, and
         hole: its hole ("0 mm" unless given), for the torque of its inertia.
-        run_up_time: Time from rest to speed, with the wheel; without it run-up asks for nothing.
+        run_up_time: Time from rest to speed, with the wheel; without it run-up is not in what is asked, and an unkeyed nut
+            that it would loosen is not told to hold.
         stop_time: Time from speed to rest, likewise.
         rotation: Which way the spindle runs, seen from the nut; without it, or with `both`, both ways are told.
         loose_share: Share of the torque through the loose flange, 0 to 1; 0.5 (both sides alike) to 1 (the other has
@@ -7282,7 +7295,7 @@ def holding(*, thread: ThreadLike, thread_friction: SpanLike, face_friction: Spa
         flange_modulus: modulus of elasticity,
         flange_poisson: Poisson's ratio, and
         recess: depth of the recess, for how far it dishes.
-        nut_mass: Mass of the nut, with `speed` and `stop_time`, for a keyed flange.
+        nut_mass: Mass of the nut, with the wheel, `speed` and one of the times, for a keyed flange.
         nut_outside: Outside diameter of the nut, with `nut_mass`; its inside is the thread's pitch diameter.
 
     Returns:
@@ -7491,11 +7504,12 @@ def key_strength(*, torque: QuantityLike, shaft_diameter: QuantityLike, width: Q
         torque: Torque that the key carries, above zero.
         shaft_diameter: Diameter of the shaft.
         width: Width of the key, below the shaft's diameter.
-        height: Height of the key; half of it bears.
+        height: Height of the key; half of it bears unless `bearing_height` is given.
         length: Length that carries: inside the hub, without round ends.
         allowed_shear: Shear stress allowed; your figure, with your factor in it.
         allowed_bearing: Bearing stress allowed, of the weakest of key, shaft and hub.
-        bearing_height: Height over which the side bears, where it is less than half of the key's.
+        bearing_height: Height over which the side bears, half of the key's at most: `key_for(...).bearing_height`. Half
+            is too much in a shallow keyway; in the hubs of DIN 6885-2 a quarter bears.
         hub_length: Length of the hub, which the key may not pass.
 
     Returns:
@@ -7516,7 +7530,7 @@ def key_strength(*, torque: QuantityLike, shaft_diameter: QuantityLike, width: Q
         ...     allowed_shear="60 MPa", allowed_bearing="90 MPa",
         ... )
         >>> found
-        <KeyStrength shear 10 MPa, bearing 20 MPa>
+        <KeyStrength shear 10 MPa, bearing 20 MPa over 3 mm>
         >>> print(found.carries, f"{found.bearing_length:.2f~P}")
         True 4.44 mm
     """

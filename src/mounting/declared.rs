@@ -201,6 +201,8 @@ macro_rules! with_parts {
                     bare_unbalance: Unbalance = "bare unbalance" ["own unbalance"], ZeroOrMore, Zero;
                     /// Factor against slipping in the flanges asked for.
                     slip_factor: Ratio = "slip factor" ["factor against slipping"], OneOrMore, Absent;
+                    /// Share of the torque that goes through the loose flange, where it is known: a half where both sides are alike.
+                    loose_share: Ratio = "loose flange share" ["share through the loose flange"], UpToOne, Absent;
                 }
                 /// The nut.
                 Nut {

@@ -265,7 +265,7 @@ fn mass_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
 
 /// A pitch, bore, slot or face that the nut's thread has no room for.
 fn pair_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
-    static PLACES: LazyLock<[usize; 9]> = LazyLock::new(|| {
+    static PLACES: LazyLock<[usize; 13]> = LazyLock::new(|| {
         [
             ("nut", "thread_diameter"),
             ("nut", "thread_pitch"),
@@ -276,15 +276,20 @@ fn pair_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
             ("nut", "face_diameter"),
             ("key", "width"),
             ("key", "shaft_diameter"),
+            ("nut", "thread_friction"),
+            ("nut", "greatest_thread_friction"),
+            ("nut", "face_friction"),
+            ("nut", "greatest_face_friction"),
         ]
         .map(|(place, name)| {
             let is = |field: &Field| field.place == place && field.name == name;
             FIELDS.iter().position(is).unwrap_or(usize::MAX)
         })
     });
-    let [thread_at, pitch_at, bore_at, width_at, depth_at, hole_at, face_at, key_at, shaft_at] =
-        *PLACES;
-    let [thread, pitch, bore, width, depth, hole, face, key, shaft] = PLACES.map(&number);
+    let [thread_at, pitch_at, bore_at, width_at, depth_at, hole_at, face_at, rest @ ..] = *PLACES;
+    let [key_at, shaft_at, in_thread, in_thread_most, under_face, under_face_most] = rest;
+    let [thread, pitch, bore, width, depth, hole, face, ..] = PLACES.map(&number);
+    let above = |least: usize, most: usize| number(least) > number(most);
     // No thread is coarser than M1 × 0.25; the root lies 17/12 H below the crests.
     let root = thread - if pitch.is_nan() { 0.0 } else { ROOT_DEPTH * pitch };
     let wall = (thread - if bore.is_nan() { 0.0 } else { bore }) / 2.0;
@@ -295,7 +300,9 @@ fn pair_contradiction(number: impl Fn(usize) -> f64) -> Result<(), Error> {
         (depth >= wall, depth_at, thread_at),
         (face <= thread, face_at, thread_at),
         (hole >= face, hole_at, face_at),
-        (key >= shaft, key_at, shaft_at),
+        (number(key_at) >= number(shaft_at), key_at, shaft_at),
+        (above(in_thread, in_thread_most), in_thread, in_thread_most),
+        (above(under_face, under_face_most), under_face, under_face_most),
     ];
     let Some((_, part, whole)) = clashes.into_iter().find(|(clash, ..)| *clash) else {
         return Ok(());

@@ -159,18 +159,19 @@ fn span(range: Span, argument: &str) -> Result<[f64; 2], Error> {
 ///     face_friction: Friction between nut, or the washer that turns with it, and loose flange.
 ///     face_inside: Inside diameter of that face.
 ///     face_outside: Outside diameter of that face.
-///     land_inside: Inside diameter of the flanges' lands.
+///     land_inside: Inside diameter of the flanges' lands; of two unlike ones give the narrower.
 ///     land_outside: Outside diameter of them.
 ///     blotter_friction: Friction of flange and wheel through a blotter.
 ///     cutting_torque: Greatest torque of cutting, zero or above.
 ///     torque: Torque on the nut, above zero; or instead
-///     preload: force that it clamps with.
+///     preload: force that it clamps with, taken as exact: give the least you are sure of.
 ///     diameter: Diameter of the wheel, with
 ///     thickness: its thickness,
 ///     density: its density,
 ///     speed: its speed, and
 ///     hole: its hole ("0 mm" unless given), for the torque of its inertia.
-///     run_up_time: Time from rest to speed, with the wheel; without it run-up asks for nothing.
+///     run_up_time: Time from rest to speed, with the wheel; without it run-up is not in what is asked, and an unkeyed nut
+///         that it would loosen is not told to hold.
 ///     stop_time: Time from speed to rest, likewise.
 ///     rotation: Which way the spindle runs, seen from the nut; without it, or with `both`, both ways are told.
 ///     loose_share: Share of the torque through the loose flange, 0 to 1; 0.5 (both sides alike) to 1 (the other has
@@ -182,7 +183,7 @@ fn span(range: Span, argument: &str) -> Result<[f64; 2], Error> {
 ///     flange_modulus: modulus of elasticity,
 ///     flange_poisson: Poisson's ratio, and
 ///     recess: depth of the recess, for how far it dishes.
-///     nut_mass: Mass of the nut, with `speed` and `stop_time`, for a keyed flange.
+///     nut_mass: Mass of the nut, with the wheel, `speed` and one of the times, for a keyed flange.
 ///     nut_outside: Outside diameter of the nut, with `nut_mass`; its inside is the thread's pitch diameter.
 ///
 /// Returns:
@@ -297,7 +298,7 @@ pub fn holding(
             thickness: thickness.named("thickness")?,
             density: density.named("density")?,
         }),
-        (None, None, None) => None,
+        (None, None, None) if hole.is_none() => None,
         (diameter, thickness, _) => {
             let argument = match (&diameter, &thickness) {
                 (None, _) => "diameter",
@@ -323,7 +324,8 @@ pub fn holding(
         run_up: asks(run_up, "run_up_time")?,
         braking: asks(stop, "stop_time")?,
     };
-    let mut of = hold::Holding::new(nut, face, land, tight, demand);
+    let mut of = hold::Holding::new(nut, face, land, tight, demand)
+        .with_not_known(run_up.is_none(), stop.is_none());
     if let Some(rotation) = rotation {
         match rotation.named("rotation")? {
             Rotation::Both => {}
@@ -363,7 +365,12 @@ pub fn holding(
         }
     }
     if let Some((mass, outside)) = both(("nut_mass", nut_mass), ("nut_outside", nut_outside))? {
-        let Some(stop) = stop.or(run_up) else {
+        // The harder of the two.
+        let shorter = match (stop, run_up) {
+            (Some(stop), Some(run_up)) => Some(if run_up < stop { run_up } else { stop }),
+            (stop, run_up) => stop.or(run_up),
+        };
+        let Some(time) = shorter else {
             let why = "`nut_mass` is given, and its inertia takes a time";
             return Err(missing(
                 "stop_time",
@@ -376,7 +383,7 @@ pub fn holding(
             inside: thread.pitch_diameter,
             outside: outside.named("nut_outside")?,
         };
-        of = of.with_nut_spin(ring.torque(speed_for("nut_mass")?, stop)?);
+        of = of.with_nut_spin(ring.torque(speed_for("nut_mass")?, time)?);
     }
     Ok(Held(of.solve()?))
 }

@@ -143,6 +143,8 @@ pub struct Holding {
     pub recess: Option<Recess>,
     /// Torque of the nut's own inertia, for a keyed flange or washer.
     pub nut_spin: Option<Torque>,
+    /// Whether run-up, and braking, are not known: what is asked can only be more.
+    pub not_known: [bool; 2],
 }
 
 /// What [`Holding::solve`] found. Pairs are least and greatest.
@@ -212,6 +214,7 @@ impl Holding {
             pressure_limit: None,
             recess: None,
             nut_spin: None,
+            not_known: [false; 2],
         }
     }
 
@@ -254,6 +257,13 @@ impl Holding {
     #[must_use]
     pub fn with_nut_spin(mut self, torque: Torque) -> Self {
         self.nut_spin = Some(torque);
+        self
+    }
+
+    /// Without what run-up, and braking, ask: then nothing is told to hold against it.
+    #[must_use]
+    pub fn with_not_known(mut self, run_up: bool, braking: bool) -> Self {
+        self.not_known = [run_up, braking];
         self
     }
 
@@ -340,7 +350,7 @@ impl Holding {
             .map(|factor| [2.0, 1.0].map(|faces| Force::new::<newton>(needs(faces, factor))));
         let path = unscrew::Path { preload, face_arm, land_arm, thread_arm };
         let unscrewing = [Running::Tightens, Running::Loosens]
-            .map(|running| path.unscrewing(of, running, self.loose_share));
+            .map(|running| path.unscrewing(of, running, self.loose_share, self.not_known));
         let force = preload.map(Force::new::<newton>);
         let dish = self.recess.map(|recess| recess.under(&self, force[1])).transpose()?;
         Ok(HoldingFound {

@@ -193,3 +193,35 @@ def test_what_makes_no_sense_is_told(changes: dict[str, Any], error: type[Except
     with pytest.raises(error, match=f"`{names}`") as caught:
         held(**changes)
     assert "hint: " in str(caught.value)
+
+
+def test_what_was_not_given_is_never_a_no() -> None:
+    given = {
+        "thread": "M16x2", "thread_friction": 0.14, "face_friction": 0.12, "face_inside": "17 mm", "face_outside": "25 mm",
+        "land_inside": "60 mm", "land_outside": "76 mm", "blotter_friction": (0.15, 0.3), "cutting_torque": "1 N m",
+        "preload": "9 kN", "rotation": "anticlockwise", "diameter": "200 mm", "thickness": "20 mm", "density": "2250 kg/m3",
+        "speed": "3000 rpm",
+    }  # fmt: skip
+    # Running tightens: braking is what loosens.
+    known = hw.wheel.holding(**given, stop_time="0.5 s").unscrewing[0]
+    assert known.turns == "no"
+    found = hw.wheel.holding(**given, run_up_time="0.5 s")
+    assert found.unscrewing[0].turns == "perhaps"
+    assert "how hard it is braked was not given" in found.says[1]
+    loosened = hw.wheel.holding(**{**given, "rotation": "clockwise"}, stop_time="0.5 s")
+    assert loosened.unscrewing[0].turns == "perhaps"
+    assert "how fast it is run up was not given" in loosened.says[1]
+
+
+def test_a_nut_is_asked_by_the_harder_of_start_and_stop() -> None:
+    given = {
+        "thread": "M16x2", "thread_friction": 0.14, "face_friction": 0.12, "face_inside": "17 mm", "face_outside": "25 mm",
+        "land_inside": "60 mm", "land_outside": "76 mm", "blotter_friction": 0.15, "cutting_torque": "1 N m",
+        "preload": "9 kN", "diameter": "200 mm", "thickness": "20 mm", "density": "2250 kg/m3", "speed": "3000 rpm",
+        "nut_mass": "0.05 kg", "nut_outside": "26 mm",
+    }  # fmt: skip
+    both = hw.wheel.holding(**given, run_up_time="0.1 s", stop_time="3 s").keyed_margin
+    one = hw.wheel.holding(**given, stop_time="0.1 s").keyed_margin
+    assert both == one
+    with pytest.raises(hw.OutOfRangeError, match="nut_outside"):
+        hw.wheel.holding(**{**given, "nut_outside": "14 mm"}, stop_time="3 s")

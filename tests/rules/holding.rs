@@ -15,20 +15,26 @@ pub fn tables() -> Vec<Table> {
     vec![dishes(), unscrews(), slips(), presses()]
 }
 
-/// M40×1.5 in metres: pitch diameter; and the middle radius of the nut's face.
+/// M40×1.5 in metres: pitch diameter; and the middle radius of the nut's face of 42 to 60 mm, and of what of it rests
+/// on a flange with a hole of 45 mm.
 const D2: f64 = 0.04 - 0.649_519_052_838_329 * 0.0015;
 const UNDER: f64 = 0.0255;
+const RESTS: f64 = 0.02625;
 
-/// Force in N at 50 N m with these frictions.
-fn force(thread: f64, face: f64) -> f64 {
+/// Force in N at 50 N m with these frictions, and with this middle radius of the face.
+fn force_on(radius: f64, thread: f64, face: f64) -> f64 {
     let angle = (0.0015 / (PI * D2)).atan() + (thread / (PI / 6.0).cos()).atan();
-    50.0 / (D2 / 2.0 * angle.tan() + face * UNDER)
+    50.0 / (D2 / 2.0 * angle.tan() + face * radius)
+}
+
+fn force(thread: f64, face: f64) -> f64 {
+    force_on(UNDER, thread, face)
 }
 
 /// Torque in N m that the thread holds at 0.12 under the least force.
 fn holds() -> f64 {
     let angle = (0.12 / (PI / 6.0).cos()).atan() - (0.0015 / (PI * D2)).atan();
-    force(0.16, 0.14) * D2 / 2.0 * angle.tan()
+    force_on(RESTS, 0.16, 0.14) * D2 / 2.0 * angle.tan()
 }
 
 /// Torque of braking the 200 mm wheel from 2850 rev/min in so many seconds.
@@ -46,7 +52,7 @@ fn time_for(torque: f64) -> f64 {
 fn side() -> f64 {
     let radius =
         2.0 / 3.0 * (0.04_f64.powi(3) - 0.03_f64.powi(3)) / (0.04_f64.powi(2) - 0.03_f64.powi(2));
-    0.15 * force(0.16, 0.14) * radius
+    0.15 * force_on(RESTS, 0.16, 0.14) * radius
 }
 
 fn changed(name: &str, change: impl FnOnce(&mut Mounting)) -> Row {
@@ -105,6 +111,7 @@ fn sag(thickness: f64) -> f64 {
 
 const DISHES: &str =
     "under the nut the loose flange sags by {found} at its hole; its recess is {demanded} deep";
+const TOUCHES: &str = "under the nut the loose flange sags by {found} at its hole and touches the wheel: its recess is {demanded} deep";
 
 fn dishes() -> Table {
     let thin = |m: &mut Mounting, recess: f64| {
@@ -116,26 +123,27 @@ fn dishes() -> Table {
     Table::of("flange-dishes")
         .row(changed("the sound mounting", |_| {}).pass(RING_PLATE, DISHES))
         .row(changed("a thin flange with a deep recess", |m| thin(m, sagged * 1.005)).pass(RING_PLATE, DISHES))
-        .row(changed("a thin flange with a shallow recess", |m| thin(m, sagged * 0.995)).refuse(RING_PLATE, DISHES))
+        .row(changed("a thin flange with a shallow recess", |m| thin(m, sagged * 0.995)).refuse(RING_PLATE, TOUCHES))
         .row(
             changed("thinner at its edge than behind its recess", |m| {
                 m.loose_flange.thickness_at_edge = mm(0.5);
             })
-            .refuse(RING_PLATE, DISHES),
+            .refuse(RING_PLATE, TOUCHES),
         )
         .row(
             changed("a recess as deep as the plate is thick", |m| m.loose_flange.recess = mm(12.0))
-                .refuse(RING_PLATE, DISHES),
+                .refuse(RING_PLATE, TOUCHES),
         )
         .row(
             changed("a thread so steep and rough that no torque pulls with an end", |m| {
                 m.nut.thread_pitch = mm(10.0);
                 m.nut.thread_friction = plain(1.0);
+                m.nut.greatest_thread_friction = plain(1.0);
                 m.nut.thread_diameter = mm(40.0);
                 m.hub.thread_bore = mm(0.0);
                 m.loose_flange.thickness_at_edge = mm(0.1);
             })
-            .refuse(RING_PLATE, DISHES),
+            .refuse(RING_PLATE, TOUCHES),
         )
         .row(
             changed("no recess", |m| m.loose_flange.recess = mm(0.0))
@@ -146,7 +154,7 @@ fn dishes() -> Table {
                 m.nut.face_diameter = mm(80.0);
                 m.nut.face_hole = mm(66.0);
             })
-            .aside(RING_PLATE, "the nut presses no further in than the land"),
+            .aside(RING_PLATE, "the nut presses over the land, not inside it"),
         )
         .row(
             changed("a hole that lets the nut through", |m| m.loose_flange.hole = mm(60.0))
@@ -179,7 +187,8 @@ fn dishes() -> Table {
 }
 
 const HELD: &str = "start, stop and cutting torque do not turn the nut: they ask {found}, the thread holds {demanded}";
-const TURNS: &str = "half of what start, stop or cutting ask turns the nut back: it is {found}, the thread holds {demanded}";
+const TURNS: &str = "start, stop or cutting turn the nut back: {found} goes through the loose flange, the thread holds {demanded}";
+const HALF_TURNS: &str = "if half of it goes through the loose flange, start, stop or cutting turn the nut back: half is {found}, the thread holds {demanded}";
 const MAY_TURN: &str = "once the fixed flange's side has slipped, start, stop or cutting turn the nut back: they ask {found}, the thread holds {demanded}";
 
 type Change = fn(&mut Mounting);
@@ -216,7 +225,7 @@ fn unscrews() -> Table {
         )
         .row(
             unkeyed("a hard stop", |m| m.spindle.stop_time = seconds(time_for(2.0 * hold) * 0.999))
-                .refuse(TORQUE_PATH, TURNS),
+                .caution(TORQUE_PATH, HALF_TURNS),
         )
         .row(
             unkeyed("a hard stop of the left hand", |m| {
@@ -224,7 +233,7 @@ fn unscrews() -> Table {
                 m.spindle.rotation = Rotation::Clockwise.into();
                 m.nut.thread_hand = ThreadHand::Left.into();
             })
-            .refuse(TORQUE_PATH, TURNS),
+            .caution(TORQUE_PATH, HALF_TURNS),
         )
         .row(
             unkeyed("a hard cut where running tightens", |m| m.spindle.cutting_torque = torque(200.0))
@@ -235,7 +244,7 @@ fn unscrews() -> Table {
                 m.spindle.cutting_torque = torque(200.0);
                 m.nut.thread_hand = ThreadHand::Left.into();
             })
-            .refuse(TORQUE_PATH, TURNS)
+            .caution(TORQUE_PATH, HALF_TURNS)
             .figures(
                 up((200.0 + braking(3.0)) / 2.0),
                 down(hold),
@@ -254,7 +263,7 @@ fn unscrews() -> Table {
                 m.spindle.stop_time = seconds(time_for(2.0 * hold) * 0.999);
                 m.spindle.rotation = Rotation::Both.into();
             })
-            .refuse(TORQUE_PATH, TURNS),
+            .caution(TORQUE_PATH, HALF_TURNS),
         )
         .row(
             unkeyed("a slick, small face", |m| {
@@ -269,7 +278,48 @@ fn unscrews() -> Table {
                 m.nut.thread_pitch = mm(6.0);
                 m.nut.thread_friction = plain(0.02);
             })
-            .refuse(TORQUE_PATH, "at its least friction the thread does not hold itself: the nut runs back without any torque"),
+            .refuse(TORQUE_PATH, "at its least friction the thread does not hold itself: nothing but friction under its face keeps the nut from running back"),
+        )
+        .row(
+            changed("a keyed flange under a nut that nothing holds", |m| {
+                m.nut.thread_pitch = mm(8.0);
+                m.nut.thread_friction = plain(0.02);
+                m.nut.face_friction = plain(0.01);
+            })
+            .refuse(TORQUE_PATH, "at their least friction neither the thread nor the face of the nut holds it: it runs back without any torque"),
+        )
+        .row(
+            unkeyed("a hard stop of which the share through the loose flange is given", |m| {
+                m.spindle.stop_time = seconds(time_for(hold / 0.4) * 0.999);
+                m.hub.loose_share = plain(0.4);
+            })
+            .refuse(TORQUE_PATH, TURNS),
+        )
+        .row(
+            unkeyed("a stop of which that share is just less", |m| {
+                m.spindle.stop_time = seconds(time_for(hold / 0.4) * 1.001);
+                m.hub.loose_share = plain(0.4);
+            })
+            .caution(TORQUE_PATH, MAY_TURN),
+        )
+        .row(
+            unkeyed("a hard stop with a blank share", |m| {
+                m.spindle.stop_time = seconds(time_for(2.0 * hold) * 0.999);
+                m.hub.loose_share = Datum::Unknown;
+            })
+            .unknown("hub loose flange share"),
+        )
+        .row(
+            unkeyed("a blank hole of the loose flange", |m| m.loose_flange.hole = Datum::Unknown)
+                .unknown("loose flange hole"),
+        )
+        .row(
+            // The nut rests on the flange from 55 to 60 mm only: at a middle radius of 28.75 mm instead of 26.25.
+            unkeyed("a wide hole of the loose flange", |m| {
+                m.loose_flange.hole = mm(55.0);
+                m.spindle.stop_time = seconds(time_for(hold) * 1.001);
+            })
+            .caution(TORQUE_PATH, MAY_TURN),
         )
         .row(
             unkeyed("flange screws", |m| m.nut.thread_hand = ThreadHand::NoNut.into())
@@ -319,7 +369,7 @@ fn unscrews() -> Table {
 }
 
 const SLIPS: &str =
-    "the flanges carry {found} by friction, cutting with run-up or braking asks {demanded}";
+    "the flanges carry {found} by friction, but cutting with run-up or braking asks {demanded}";
 const COUNTED: &str = "the flanges carry {found} by friction, an unkeyed one not counted; {demanded} is asked with its factor";
 
 fn slips() -> Table {
@@ -327,7 +377,7 @@ fn slips() -> Table {
     let spin = braking(3.0);
     let cut = |asked: f64| torque(asked - spin);
     // Beside the fixed side, the loose one carries the least of blotter, nut and thread.
-    let beside = holds().min(0.1 * force(0.16, 0.14) * UNDER).min(one);
+    let beside = holds().min(0.1 * force_on(RESTS, 0.16, 0.14) * RESTS).min(one);
     let mut table = Table::of("wheel-slips-in-flanges")
         .row(changed("the sound mounting", |_| {}).pass(TORQUE_PATH, COUNTED).figures(
             down(2.0 * one),
@@ -391,6 +441,10 @@ fn slips() -> Table {
         .row(
             changed("a blank key", |m| m.loose_flange.keyed = Datum::Unknown)
                 .unknown("loose flange keyed"),
+        )
+        .row(
+            changed("a blank hole of the loose flange", |m| m.loose_flange.hole = Datum::Unknown)
+                .unknown("loose flange hole"),
         )
         .row(
             changed("flange screws", |m| m.nut.thread_hand = ThreadHand::NoNut.into())

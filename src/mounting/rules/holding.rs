@@ -26,10 +26,12 @@ fn at_least(first: f64, second: f64) -> f64 {
     if second < first { first } else { second }
 }
 
-/// Middle radius of the nut's face in metres.
+/// Middle radius of the nut's face in metres: where it rests on the flange, outside of the larger of both holes.
 #[inline(always)]
 fn nut_radius(f: &Facts) -> f64 {
-    (f.nut.face_diameter.0 + f.nut.face_hole.0) / 4e9
+    // Nobody has to give the flange's hole for this.
+    let inside = at_least(f.loose_flange.hole.0, f.nut.face_hole.0);
+    (f.nut.face_diameter.0 + inside) / 4e9
 }
 
 /// Least force of the nut in N, and the arm of the thread that holds it back, in metres.
@@ -38,12 +40,12 @@ fn least(f: &Facts) -> [f64; 2] {
     let nut = &f.nut;
     let pitch = nut.thread_pitch.0 / 1e9;
     let middle = nut.thread_diameter.0 / 1e9 - 0.75 * HEIGHT * pitch;
-    // A greatest friction below the least one is a slip of the pen.
     let rough = at_least(nut.thread_friction.0, nut.greatest_thread_friction.0) / 1e9;
     let under = at_least(nut.face_friction.0, nut.greatest_face_friction.0) / 1e9;
     let thread = tightening_arm(middle, pitch, rough / HEIGHT);
     let force = nut.tightening_torque.0 / 1e6 / (thread + under * nut_radius(f));
-    let slick = nut.thread_friction.0 / 1e9 / HEIGHT;
+    // Columns may have the two the wrong way round.
+    let slick = at_most(nut.greatest_thread_friction.0, nut.thread_friction.0) / 1e9 / HEIGHT;
     // So steep a pitch that no torque pulls.
     [if thread <= 0.0 { 0.0 } else { force }, loosening_arm(middle, pitch, slick)]
 }
@@ -140,11 +142,11 @@ rule! {
     uses loose_flange.thickness_at_edge, nut.thread_hand, wheel.fastening;
     cases {
         Touches: Refuse, Size Most, RING_PLATE,
-            "under the nut the loose flange sags by {found} at its hole; its recess is {demanded} deep";
+            "under the nut the loose flange sags by {found} at its hole and touches the wheel: its recess is {demanded} deep";
         Clear: Pass, Size Most, RING_PLATE,
             "under the nut the loose flange sags by {found} at its hole; its recess is {demanded} deep";
         Flat: NotChecked, Nothing Most, RING_PLATE, "the loose flange has no recess";
-        OnLand: NotChecked, Nothing Most, RING_PLATE, "the nut presses no further in than the land";
+        OnLand: NotChecked, Nothing Most, RING_PLATE, "the nut presses over the land, not inside it";
         Through: Caution, Size Least, RING_PLATE,
             "the nut's face of {found} does not reach past the loose flange's hole of {demanded}: measure both again, or give the washer's";
         NoNut: NotChecked, Nothing Most, RING_PLATE, "there is no central nut";
@@ -163,7 +165,7 @@ rule! {
             return It::Through.with(face, hole);
         }
         let inside = at_least(hole, nut.face_hole.0);
-        if (face + inside) / 2.0 >= flange.diameter.0 - at_most(flange.diameter.0 / 2.0, flange.land.0) {
+        if (face + inside) / 2.0 >= flange.diameter.0 - 2.0 * at_most(flange.diameter.0 / 2.0, flange.land.0) {
             return It::OnLand.bare();
         }
         let (found, recess) = (sag(f), flange.recess.0);
@@ -185,9 +187,9 @@ rule! {
 rule! {
     /// The torque path: from the fixed flange through its blotter into the wheel, and beside it from the wheel through the
     /// other blotter and the loose flange to the face of the nut and its thread. What acts in the loosening hand is braking
-    /// where running tightens the nut, and cutting with run-up where it loosens it. Of that a half goes through the loose
-    /// flange where both sides are alike, and all of it once the other side has slipped. It turns the nut where it
-    /// beats the thread, `F d2/2 tan(ρ' − φ)` at the least preload and friction, and friction under the nut takes it along.
+    /// where running tightens the nut, and cutting with run-up where it loosens it. Of that the share given goes through the
+    /// loose flange; where none is given half is reckoned with, as where both sides are alike, and nothing refused by it.
+    /// Once the other side has slipped all of it goes there. It turns the nut where it beats the thread, `F d2/2 tan(ρ' − φ)` at the least preload and friction, and friction under the nut takes it along.
     /// Inertia of flange and nut are left out. A pass says that start, stop and
     /// cutting torque do not turn the nut, never that it will not come loose: a loose flange can walk under a turning load, and
     /// vibration and creep of the blotters eat preload.
@@ -197,12 +199,16 @@ rule! {
         wheel.diameter, wheel.hole, wheel.thickness, wheel.density, nut.thread_hand, nut.tightening_torque,
         nut.thread_diameter, nut.thread_pitch, nut.thread_friction, nut.greatest_thread_friction,
         nut.greatest_face_friction, nut.face_diameter, nut.face_hole;
-    uses loose_flange.keyed, nut.face_friction, wheel.fastening;
+    uses loose_flange.keyed, loose_flange.hole, hub.loose_share, nut.face_friction, wheel.fastening;
     cases {
         RunsBack: Refuse, Nothing Most, TORQUE_PATH,
-            "at its least friction the thread does not hold itself: the nut runs back without any torque";
+            "at their least friction neither the thread nor the face of the nut holds it: it runs back without any torque";
+        Unlocked: Refuse, Nothing Most, TORQUE_PATH,
+            "at its least friction the thread does not hold itself: nothing but friction under its face keeps the nut from running back";
         Turns: Refuse, Torque Most, TORQUE_PATH,
-            "half of what start, stop or cutting ask turns the nut back: it is {found}, the thread holds {demanded}";
+            "start, stop or cutting turn the nut back: {found} goes through the loose flange, the thread holds {demanded}";
+        HalfTurns: Caution, Torque Most, TORQUE_PATH,
+            "if half of it goes through the loose flange, start, stop or cutting turn the nut back: half is {found}, the thread holds {demanded}";
         MayTurn: Caution, Torque Most, TORQUE_PATH,
             "once the fixed flange's side has slipped, start, stop or cutting turn the nut back: they ask {found}, the thread holds {demanded}";
         SlipsFirst: Pass, Nothing Most, TORQUE_PATH,
@@ -222,12 +228,19 @@ rule! {
         if f.loose_flange.keyed.blank() {
             return CANT_TELL;
         }
+        let [force, arm] = least(f);
+        let least_under = at_most(nut.greatest_face_friction.0, nut.face_friction.0) / 1e9 * nut_radius(f);
+        if arm + least_under <= 0.0 {
+            return It::RunsBack.bare();
+        }
         if f.loose_flange.keyed.is(YesNo::Yes) {
             return It::Keyed.bare();
         }
-        let [force, arm] = least(f);
         if arm <= 0.0 {
-            return It::RunsBack.bare();
+            return It::Unlocked.bare();
+        }
+        if f.loose_flange.hole.blank() {
+            return CANT_TELL;
         }
         let known = missing([
             spindle.rotation.0, spindle.greatest_speed.0, spindle.cutting_torque.0, spindle.run_up_time.0, spindle.stop_time.0,
@@ -253,13 +266,18 @@ rule! {
         let worst = if both_ways { at_least(running, braking) } else { running };
         let demand = if tightens { braking } else { worst };
         let hold = down(force * arm);
-        let (half, all) = (up(demand / 2.0), up(demand));
-        if half > hold {
-            It::Turns.with(half, hold)
-        } else if all > hold {
-            It::MayTurn.with(all, hold)
-        } else {
+        let share = f.hub.loose_share;
+        let (through, half, all) = (up(demand * (share.0 / 1e9)), up(demand / 2.0), up(demand));
+        if all <= hold {
             It::Holds.with(all, hold)
+        } else if share.blank() {
+            CANT_TELL
+        } else if through > hold {
+            It::Turns.with(through, hold)
+        } else if !share.given() & (half > hold) {
+            It::HalfTurns.with(half, hold)
+        } else {
+            It::MayTurn.with(all, hold)
         }
     }
 }
@@ -276,10 +294,10 @@ rule! {
         loose_flange.land, fixed_blotter.friction, loose_blotter.friction, nut.tightening_torque, nut.thread_diameter,
         nut.thread_pitch, nut.thread_friction, nut.greatest_thread_friction, nut.face_friction,
         nut.greatest_face_friction, nut.face_diameter, nut.face_hole, hub.slip_factor;
-    uses loose_flange.keyed, nut.thread_hand, wheel.fastening;
+    uses loose_flange.keyed, loose_flange.hole, nut.thread_hand, wheel.fastening;
     cases {
         Slips: Refuse, Torque Least, TORQUE_PATH,
-            "the flanges carry {found} by friction, cutting with run-up or braking asks {demanded}";
+            "the flanges carry {found} by friction, but cutting with run-up or braking asks {demanded}";
         Short: Caution, Torque Least, TORQUE_PATH,
             "the flanges carry {found} by friction, an unkeyed one not counted; {demanded} is asked with its factor";
         Carries: Pass, Torque Least, TORQUE_PATH,
@@ -303,7 +321,7 @@ rule! {
         if carries < up(demand) {
             return It::Slips.with(carries, up(demand));
         }
-        if keyed.blank() {
+        if keyed.blank() | f.loose_flange.hole.blank() {
             return CANT_TELL;
         }
         let (spindle, wheel, nut) = (&f.spindle, &f.wheel, &f.nut);

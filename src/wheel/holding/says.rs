@@ -59,11 +59,17 @@ impl HoldingFound {
             };
             let end = match one.turns {
                 Answer::No => "start, stop and cutting torque do not turn it",
+                Answer::Perhaps if !one.all_known => "what was not given may turn it back",
                 Answer::Perhaps => "at some of these frictions it is turned back",
                 Answer::Yes => "it is turned back",
             };
+            let left_out = match one.running {
+                _ if one.all_known => "",
+                Running::Tightens => " (how hard it is braked was not given)",
+                Running::Loosens => " (how fast it is run up was not given)",
+            };
             all.push(format!(
-                "{runs}, {source} of {} N m loosens it: {} N m of that reach the nut, its thread holds {} N m; {end}.",
+                "{runs}, {source} of {} N m loosens it{left_out}: {} N m of that reach the nut, its thread holds {} N m; {end}.",
                 figure(one.demand.get::<newton_meter>(), 2),
                 nm(one.at_nut),
                 nm(one.holds)
@@ -73,7 +79,7 @@ impl HoldingFound {
         if let Some(dish) = &self.dish {
             let sag = dish.sag.with_shear.get::<micrometer>();
             let touches = if mm(dish.room) < 0.0 {
-                "IT TOUCHES the wheel at the hole"
+                "it touches the wheel there"
             } else {
                 "the land bears alone"
             };

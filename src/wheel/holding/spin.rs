@@ -119,6 +119,18 @@ impl SpinningRing {
         let mass = self.mass.get::<kilogram>();
         positive("nut_mass", mass, "kg", "0.05 kg")?;
         positive_length("nut_outside", self.outside)?;
+        if self.outside <= self.inside {
+            return Err(ErrorKind::OutOfRange {
+                argument: "nut_outside".into(),
+                given: shown_mm(self.outside),
+                range: format!("not above the nut's inside of {}", shown_mm(self.inside)),
+                unit: "mm",
+                authority: String::new(),
+                hint: "give the outside diameter of the nut; its inside is that of its thread"
+                    .into(),
+            }
+            .into());
+        }
         let [inner, outer] = ring("nut_inside", self.inside, self.outside)?;
         let inertia = mass / 2.0 * (outer * outer + inner * inner);
         Ok(Torque::new::<newton_meter>(inertia * acceleration(speed, time)?))

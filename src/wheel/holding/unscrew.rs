@@ -61,6 +61,8 @@ pub struct Unscrewing {
     pub holds: [Torque; 2],
     /// Whether start, stop and cutting torque turn it back.
     pub turns: Answer,
+    /// Whether all of `demand` is known; where it is not, run-up or braking is not in it.
+    pub all_known: bool,
 }
 
 /// Forces in N and arms in m along the path through the loose flange, least and greatest.
@@ -80,10 +82,16 @@ impl Path {
     }
 
     /// The unkeyed nut where running does this.
-    pub(super) fn unscrewing(&self, of: Demand, running: Running, share: [f64; 2]) -> Unscrewing {
-        let demand = match running {
-            Running::Tightens => of.braking,
-            Running::Loosens => of.cutting + of.run_up,
+    pub(super) fn unscrewing(
+        &self,
+        of: Demand,
+        running: Running,
+        share: [f64; 2],
+        not_known: [bool; 2],
+    ) -> Unscrewing {
+        let (demand, more) = match running {
+            Running::Tightens => (of.braking, not_known[1]),
+            Running::Loosens => (of.cutting + of.run_up, not_known[0]),
         };
         let through = share.map(|share| share * demand.get::<newton_meter>());
         let reaches = |at: usize| {
@@ -109,7 +117,11 @@ impl Path {
             at_nut: pair([reaches(0), reaches(1)]),
             holds: pair([least, greatest]),
             // Surely, with the least that acts and the most that holds; possibly, the other way round.
-            turns: Answer::of(turns(0, 1), turns(1, 0) || slick <= 0.0),
+            turns: Answer::of(
+                turns(0, 1),
+                turns(1, 0) || slick <= 0.0 || (more && self.takes_along() != Answer::No),
+            ),
+            all_known: !more,
         }
     }
 }
