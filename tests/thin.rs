@@ -358,7 +358,7 @@ fn what_makes_no_sense_is_refused() {
     refused(
         disc(104.0, 76.0).solve(),
         "thickness",
-        "above a tenth of the 14 mm that stand out of `flange`",
+        "above a tenth of what stands out of `flange`, 1.4 mm",
     );
     assert!(disc(108.0, 76.0).solve().is_ok(), "just thin enough");
     refused(turning(230.0, 76.0, 80.0).solve(), "hole", "above the flange's 76 mm");
@@ -372,7 +372,7 @@ fn what_makes_no_sense_is_refused() {
     let of = Stabilisers::new(mm(125.0), mm(50.0), mm(1.0), 0.2, mm(2.0));
     refused(of.of(mm(45.0)), "stabiliser", "below the flange's 50 mm");
     refused(of.of(mm(125.0)), "stabiliser", "not below the wheel's 125 mm");
-    refused(of.of(mm(106.0)), "thickness", "stand out of `stabiliser`");
+    refused(of.of(mm(106.0)), "thickness", "stands out of `stabiliser`");
     refused(of.for_gain(0.9), "gain", "outside 1 to ");
     refused(of.for_gain(1e4), "gain", "outside 1 to ");
     refused(

@@ -161,8 +161,8 @@ pub(super) fn ratio_of(
         return error(name, shown_mm(support), range, hint);
     }
     if h > THIN * (a - b) * (1.0 + 1e-9) {
-        let out = figure(shown_mm(diameter - support) / 2.0, 3);
-        let range = format!("above a tenth of the {out} mm that stand out of `{name}`");
+        let tenth = figure(shown_mm(diameter - support) / 20.0, 3);
+        let range = format!("above a tenth of what stands out of `{name}`, {tenth}");
         let hint = "a wheel this thick is no thin plate: it is stiffer by far, and this theory is not for it";
         return error("thickness", shown_mm(thickness), range, hint);
     }
