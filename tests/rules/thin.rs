@@ -220,6 +220,30 @@ fn cut_too_deep() -> Table {
             row("stabilisers of unknown size", |m| m.hub.stabiliser_diameter = Datum::Unknown)
                 .unknown("hub stabiliser diameter"),
         )
+        .row(
+            row("stabilisers whose diameter nobody gives", |m| m.hub.stabilisers = mm(14.0))
+                .not_checked("hub stabiliser diameter"),
+        )
+        .row(
+            row("too deep, stabilisers or not", |m| {
+                m.hub.stabilisers = mm(14.0);
+                m.machine.depth_of_cut = mm(60.1);
+                m.machine.work_clearance = mm(0.0);
+            })
+            .refuse(by, SAYS)
+            .figures(60.1, 60.0, -0.1),
+        )
+        .row(
+            row("blank stabilisers", |m| m.hub.stabilisers = Datum::Unknown)
+                .unknown("hub stabilisers"),
+        )
+        .row(
+            row("a diameter is enough", |m| {
+                m.hub.stabilisers = Datum::Unknown;
+                m.hub.stabiliser_diameter = mm(100.0);
+            })
+            .pass(by, SAYS),
+        )
         .blank("machine depth of cut", |m| m.machine.depth_of_cut = Datum::Unknown)
         .blank("machine work clearance", |m| m.machine.work_clearance = Datum::Unknown)
         .blank("wheel diameter", |m| m.wheel.diameter = Datum::Unknown)

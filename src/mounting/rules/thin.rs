@@ -91,7 +91,7 @@ rule! {
     CUT_TOO_DEEP = "cut-too-deep", essential false;
     asks "is the cut deeper than the wheel stands out of flanges and stabilisers, less clearance?";
     needs machine.depth_of_cut, machine.work_clearance, wheel.diameter, fixed_flange.diameter, loose_flange.diameter;
-    uses hub.stabiliser_diameter;
+    uses hub.stabiliser_diameter, hub.stabilisers;
     cases {
         Deep: Refuse, Size Most, laws::ARITHMETIC,
             "the cut is {found} deep, {demanded} of the wheel is left to cut with";
@@ -115,6 +115,14 @@ rule! {
         }
         if is_blank(stabiliser) {
             return CANT_TELL;
+        }
+        // Stabilisers that are there reach further out than the flanges.
+        let stabilisers = f.hub.stabilisers;
+        if stabiliser.is_nan() & stabilisers.blank() {
+            return CANT_TELL;
+        }
+        if stabiliser.is_nan() & (stabilisers.0 > 0.0) {
+            return NOBODY_ASKS;
         }
         It::Reaches.with(depth, left)
     }
