@@ -49,7 +49,7 @@ pub enum ErrorKind {
         hint: String,
     },
     /// A text is not a number with a unit of the wanted kind.
-    #[error("`{argument}` is {text:?}, not a {kind}: {why}\nhint: {hint}")]
+    #[error("`{argument}` is {text:?}, not {} {kind}: {why}\nhint: {hint}", article(kind))]
     NotAQuantity {
         /// Argument name.
         argument: String,
@@ -63,7 +63,7 @@ pub enum ErrorKind {
         hint: String,
     },
     /// A number came without a unit.
-    #[error("`{argument}` is {given} without a unit, not a {kind}\nhint: {hint}")]
+    #[error("`{argument}` is {given} without a unit, not {} {kind}\nhint: {hint}", article(kind))]
     NoUnit {
         /// Argument name.
         argument: String,
@@ -75,7 +75,7 @@ pub enum ErrorKind {
         hint: String,
     },
     /// A quantity has a unit of another kind.
-    #[error("`{argument}` is {given}, not a {kind}: {why}\nhint: {hint}")]
+    #[error("`{argument}` is {given}, not {} {kind}: {why}\nhint: {hint}", article(kind))]
     WrongUnit {
         /// Argument name.
         argument: String,
@@ -304,4 +304,9 @@ fn after_space(unit: &str) -> String {
 
 fn in_brackets(source: &str) -> String {
     if source.is_empty() { String::new() } else { format!(" ({source})") }
+}
+
+/// The article before a kind: "an angle", "a length".
+fn article(kind: &str) -> &'static str {
+    if kind.starts_with(['a', 'e', 'i', 'o', 'u']) { "an" } else { "a" }
 }

@@ -214,7 +214,11 @@ fn zero_is_refused_where_it_makes_no_sense_and_taken_where_it_does() {
         let zero = known.read(&format!("0 {unit}"), None, Decimal::Point);
         let negative = known.read(&format!("-1 {unit}"), None, Decimal::Point);
         match known.takes {
-            Takes::Positive | Takes::UnderHalf | Takes::OneOrMore | Takes::UpToOne => {
+            Takes::Positive
+            | Takes::UnderHalf
+            | Takes::OneOrMore
+            | Takes::UpToOne
+            | Takes::Dense => {
                 assert_told(&zero.expect_err("zero"), "out-of-range", &[&known.heading()])
             }
             Takes::ZeroOrMore | Takes::Any => assert_eq!(zero, Ok(0.0), "{}", known.heading()),

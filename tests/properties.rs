@@ -87,7 +87,8 @@ fn contradicts_itself(row: &Row) -> bool {
         || row[at("wheel", "mass")] > row[at("hub", "rotor_mass")]
 }
 
-/// Whether pitch, bore, slot or face have no room on the nut's thread.
+/// Whether pitch, bore, slot or face have no room on the nut's thread, its friction is the wrong way round, or a key is as wide as
+/// its shaft.
 fn thread_contradicts_itself(row: &Row) -> bool {
     let of = |name| row[at("nut", name)];
     let (thread, pitch, bore) =
@@ -101,6 +102,9 @@ fn thread_contradicts_itself(row: &Row) -> bool {
         || row[at("hub", "thread_slot_depth")] >= (thread - none(bore)) / 2.0
         || of("face_diameter") <= thread
         || of("face_hole") >= of("face_diameter")
+        || of("thread_friction") > of("greatest_thread_friction")
+        || of("face_friction") > of("greatest_face_friction")
+        || row[at("key", "width")] >= row[at("key", "shaft_diameter")]
 }
 
 fn is(fact: f64, missing: f64) -> bool {
@@ -479,7 +483,9 @@ fn near(field: &Field, row: &Row, choice: u32) -> f64 {
             let w = turns / 1e6 / 60.0 * std::f64::consts::TAU;
             let allowed = hub("rotor_mass") * hub("balance_grade") / w / 1e6;
             let clearance = row[at("wheel", "largest_hole")] - row[at("hub", "smallest_spigot")];
-            let off = (clearance + hub("spigot_run_out")) / 2.0 * row[at("wheel", "mass")] / 1e6;
+            let off = (clearance * row[at("wheel", "mass")]
+                + hub("spigot_run_out") * hub("rotor_mass"))
+                / 2e6;
             vec![allowed, allowed - off]
         }
         "balance grade" => vec![0.4e6, 1e6, 2.5e6, 6.3e6],

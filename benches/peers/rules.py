@@ -460,7 +460,8 @@ def thin_wheel(r: Rack) -> Cells:
     """Is a thin wheel bent too far, or may a wave stand in it? No wheel of this rack has a modulus or an allowed stress."""
     wheel, thickness, support = r["wheel.diameter"], r["wheel.thickness"], r["hub.stabiliser_diameter"]
     thick = (20 * thickness > wheel - support) | (100 * support < 5 * wheel) | (100 * support > 98 * wheel)
-    return choose((thick, NOT_CHECKED), otherwise=UNKNOWN)
+    flat = r.cuts_off | r.is_one("wheel.shape", Shape.TYPE_1, Shape.TYPE_27A) | r.blank("wheel.shape")
+    return choose((~flat | thick, NOT_CHECKED), otherwise=UNKNOWN)
 
 
 def cut_too_deep(r: Rack) -> Cells:

@@ -227,6 +227,9 @@ pub fn trials_picture(found: &TrialRuns) -> Scene {
         let amount = figure(correction.amount.get::<gram_millimeter>(), 1);
         polar.weight(correction.angle, Fill::Tone, &format!("{amount} g mm to balance it"));
     }
+    if found.weak {
+        polar.legend.push("the trial weight is too light".into());
+    }
     if found.doubtful {
         polar.legend.push("the readings agree badly: run them again".into());
     }

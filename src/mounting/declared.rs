@@ -85,7 +85,7 @@ macro_rules! with_parts {
                     /// Tensile strength, by the wheel's maker.
                     tensile_strength: Pressure = "tensile strength" ["strength"], Positive, Absent;
                     /// Density.
-                    density: MassDensity = "density" [], Positive, Absent;
+                    density: MassDensity = "density" [], Dense, Absent;
                     /// Poisson's ratio.
                     poisson_ratio: Ratio = "poisson ratio" ["poisson's ratio", "poisson"], UnderHalf, Absent;
                     /// Factor against bursting asked for: bursting speed over speed, squared.

@@ -33,6 +33,9 @@ pub enum NoneMeans {
 /// A half, as the fact of a ratio.
 const HALF: f64 = 0.5e9;
 
+/// 200 kg/m³, as a fact.
+const LEAST_DENSITY: f64 = 200e3;
+
 /// Which values a field takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Takes {
@@ -48,6 +51,8 @@ pub enum Takes {
     OneOrMore,
     /// Ratios above zero and up to one.
     UpToOne,
+    /// Densities that a wheel can have: less is a number in another unit.
+    Dense,
 }
 
 pub(crate) use super::declared::with_parts;
@@ -156,6 +161,7 @@ impl Field {
             Takes::UnderHalf => fact > 0.0 && fact < HALF,
             Takes::OneOrMore => fact >= 2.0 * HALF,
             Takes::UpToOne => fact > 0.0 && fact <= 2.0 * HALF,
+            Takes::Dense => fact >= LEAST_DENSITY,
         };
         if low && fact <= self.sort.most {
             return Ok(fact);
@@ -172,6 +178,7 @@ impl Field {
             Takes::UnderHalf => "not between 0 and 0.5".into(),
             Takes::OneOrMore => format!("outside 1 to {most}"),
             Takes::UpToOne => "not above 0 and up to 1".into(),
+            Takes::Dense => format!("outside 200 to {most}"),
         };
         Err(ErrorKind::OutOfRange {
             argument: argument(),

@@ -2,6 +2,7 @@
 
 use pyo3::prelude::*;
 
+use super::nut::missing;
 use super::quantity::{Out, Q};
 use super::rings::{Published, found};
 use super::verdict::Source;
@@ -90,6 +91,10 @@ pub fn balance(
     unbalance: Option<Q<Unbalance>>,
     radius: Option<Q<Length>>,
 ) -> PyResult<Balance> {
+    if grade.is_none() && unbalance.is_none() {
+        let why = "without it, or an unbalance, nothing follows";
+        return Err(missing("grade", why, "give grade=\"G2.5\", unbalance=\"30 g mm\", or both"));
+    }
     let mut asked = wheel::Balance::new(mass.named("mass")?, speed.named("speed")?);
     if let Some(grade) = grade {
         asked = asked.with_grade(grade.named("grade")?);

@@ -147,6 +147,10 @@ pub fn grind(
     if let Some(diameter) = work_diameter {
         cut = cut.with_work_diameter(diameter.named("work_diameter")?);
     }
+    if specific_energy.is_none() && (spindle_power.is_some() || spindle_torque.is_some()) {
+        let given = if spindle_power.is_some() { "spindle_power" } else { "spindle_torque" };
+        return Err(alone("specific_energy", given).into());
+    }
     if let Some(energy) = specific_energy {
         cut = cut.with_specific_energy(energy.named("specific_energy")?);
     }

@@ -80,7 +80,7 @@ found! {
 
     fn __repr__(&self) -> String {
         let load = self.0.allowed_side_load;
-        let load = load.map_or(String::new(), |load| format!(", {} allowed", show(load)));
+        let load = load.map_or(String::new(), |load| format!(", {} N allowed", figure((load.get::<crate::units::newton>() * 1e3).floor() / 1e3, 3)));
         let stiffness = self.0.stiffness.get::<newton_per_millimeter>();
         format!("<ThinWheel {} N/mm{load}>", figure(stiffness, 3))
     }
@@ -211,7 +211,8 @@ found! {
 
     fn __repr__(&self) -> String {
         let (gain, depth) = (figure(self.0.gain, 2), show(self.0.depth));
-        format!("<Stabilisers {}: {gain} times as stiff, {depth} deep>", show(self.0.diameter))
+        let depth = if self.0.depth > Length::default() { format!("{depth} deep") } else { "NOTHING LEFT TO CUT WITH".into() };
+        format!("<Stabilisers {}: {gain} times as stiff, {depth}>", show(self.0.diameter))
     }
 }
 

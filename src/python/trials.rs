@@ -273,6 +273,8 @@ found! {
         quality: Option<f64> = |of| of.quality;
         /// Whether that is more than 5 %: run them again.
         doubtful: bool = |of| of.doubtful;
+        /// Whether, by any of the answers, the trial weight is less than a quarter of the unbalance; common practice.
+        weak: bool = |of| of.weak;
     }
 
     /// The steps, recomputed; the last one's result is the amount of the last of `candidates` in g mm.
@@ -291,7 +293,8 @@ found! {
         };
         let all: Vec<_> = self.0.corrections.iter().map(one).collect();
         let doubtful = if self.0.doubtful { ", READINGS AGREE BADLY" } else { "" };
-        format!("<TrialRuns correct with {}{doubtful}>", all.join(" or "))
+        let weak = if self.0.weak { ", TRIAL WEIGHT TOO LIGHT" } else { "" };
+        format!("<TrialRuns correct with {}{doubtful}{weak}>", all.join(" or "))
     }
 }
 
@@ -308,7 +311,7 @@ found! {
 ///     radius: its radius.
 ///
 /// Returns:
-///     TrialRuns: `.candidates`, `.corrections`, `.fitted`, `.quality`, `.doubtful`, `.svg()`.
+///     TrialRuns: `.candidates`, `.corrections`, `.fitted`, `.quality`, `.doubtful`, `.weak`, `.svg()`.
 ///
 /// Raises:
 ///     MissingError: No trial weight.

@@ -281,6 +281,17 @@ impl Grind {
         };
         let work_m = positive_length("work_diameter", work)?;
         if self.kind == GrindKind::External {
+            if self.depth * 2.0 >= work {
+                return Err(ErrorKind::OutOfRange {
+                    argument: "depth".into(),
+                    given: shown_mm(self.depth),
+                    range: format!("not below half of the work, {}", shown_mm(work) / 2.0),
+                    unit: "mm",
+                    authority: String::new(),
+                    hint: "give the depth of one cut; the work has no more than its radius".into(),
+                }
+                .into());
+            }
             return Ok(wheel * work_m / (work_m + wheel));
         }
         if work_m <= wheel {

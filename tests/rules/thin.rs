@@ -13,8 +13,7 @@ pub fn tables() -> Vec<Table> {
 const BENDS: &str = "the side load bends the wheel with {found} at the edge of what holds it, {demanded} is allowed";
 const STANDS: &str = "the spindle reaches {found}, and from {demanded} on a wave may stand in the wheel; damping, which is strong in resin, is not in it";
 const HOLDS: &str = "the side load bends the wheel with {found} at the edge of what holds it, {demanded} is allowed; no wave stands in it as fast as the spindle turns";
-const NO_PLATE: &str =
-    "the wheel is too thick for a thin plate, or held outside 0.05 to 0.98 of its diameter";
+const NO_PLATE: &str = "the wheel is no flat disc, too thick for a thin plate, or held outside 0.05 to 0.98 of its diameter";
 
 /// A disc of 230 × 1.6 mm, 12 GPa, ν 0.2, between flanges of 76 mm: 9.432764505 N bend it with 25 MPa, and the least
 /// standing wave, held at the flange, is at 492.501276 rad/s, 4703.04 rev/min.

@@ -26,16 +26,18 @@ fn or_none(amount: f64) -> f64 {
 fn built(f: &Facts) -> f64 {
     let (hole, spigot) = widest(f);
     let clearance = or_none(hole - spigot).max(0.0);
-    // Half of each is off centre; 1 nm of 1 µg is a millionth of a step.
-    let off = (clearance + or_none(f.hub.spigot_run_out.0)) / 2.0;
-    (or_none(off * f.wheel.mass.0) / 1e6 + or_none(f.hub.bare_unbalance.0)).ceil()
+    // Half of each is off centre; 1 nm of 1 µg is a millionth of a step. A spigot that runs out may be the whole hub that
+    // sits crooked, and the wheel with it.
+    let (wheel, all) = (f.wheel.mass.0, f.hub.rotor_mass.0);
+    let off = or_none(clearance / 2.0 * wheel) + or_none(f.hub.spigot_run_out.0 / 2.0 * all);
+    (off / 1e6 + or_none(f.hub.bare_unbalance.0)).ceil()
 }
 
 rule! {
     /// The grade asked for allows `m G / ω` at the spindle's greatest speed, `m` being all
     /// that turns with the hub. The residual unbalance is judged where it was measured. Without a
     /// measurement, what the mounting can come to is judged: the wheel off centre by
-    /// half of its clearance and half of the spigot's run-out, and the bare hub's own unbalance of key slot, key, holes and
+    /// half of its clearance, all that turns by half of the spigot's run-out, and the bare hub's own unbalance of key slot, key, holes and
     /// filler, all on one side. Balancing takes that away; truing alone moves the rim and not the hole.
     /// The grade is from memory, so that this only cautions.
     UNBALANCE = "unbalance", essential false;

@@ -10,6 +10,7 @@ use crate::mounting::discs::{least_standing, moment};
 use crate::mounting::facts::is_blank;
 use crate::solid::disc::{THIN_DISCS, VIBRATING_DISCS};
 use crate::tables::laws;
+use crate::wheel::Shape;
 use crate::wheel::thin::{bending_stress, pace};
 
 rule! {
@@ -26,7 +27,7 @@ rule! {
     needs machine.side_load, wheel.allowed_bending, wheel.modulus, wheel.poisson_ratio, wheel.density,
         wheel.diameter, wheel.thickness, wheel.hole, fixed_flange.diameter, loose_flange.diameter,
         spindle.greatest_speed;
-    uses hub.stabiliser_diameter;
+    uses hub.stabiliser_diameter, wheel.shape;
     cases {
         Bends: Caution, Stress Most, THIN_DISCS,
             "the side load bends the wheel with {found} at the edge of what holds it, {demanded} is allowed";
@@ -35,13 +36,18 @@ rule! {
         Holds: Pass, Stress Most, THIN_DISCS,
             "the side load bends the wheel with {found} at the edge of what holds it, {demanded} is allowed; no wave stands in it as fast as the spindle turns";
         NoPlate: NotChecked, Nothing Most, THIN_DISCS,
-            "the wheel is too thick for a thin plate, or held outside 0.05 to 0.98 of its diameter";
+            "the wheel is no flat disc, too thick for a thin plate, or held outside 0.05 to 0.98 of its diameter";
     }
     advice "Fit relieved stabilisers that bear at their rims, a thicker wheel, or one with fabric; feed square to the rim, and clamp the work on both sides.";
     judge |f, _t| {
         let (d, h, nu) = (f.wheel.diameter.0, f.wheel.thickness.0, f.wheel.poisson_ratio.0);
         let flange = f.fixed_flange.diameter.least_with(f.loose_flange.diameter);
         let support = f.hub.stabiliser_diameter.or(flange).0;
+        // A cup or cylinder is no plate.
+        let flat = f.wheel.shape.is_one(|shape| matches!(shape, Shape::Type1 | Shape::Type27A) || shape.cuts_off());
+        if f.wheel.shape.given() & !flat {
+            return It::NoPlate.bare();
+        }
         let thick = (h * 20.0 > d - support) | (support * 100.0 < d * 5.0) | (support * 100.0 > d * 98.0);
         if thick {
             return It::NoPlate.bare();

@@ -14,6 +14,9 @@ pub const WEAK: f64 = 0.25;
 /// Readings whose two ways to the answer differ by more than this share are doubtful. Common practice, no source.
 pub const DOUBTFUL: f64 = 0.05;
 
+/// A trial weight that moves no reading by more than this share of it did nothing. Common practice, no source.
+const NOTHING: f64 = 0.002;
+
 /// A reading so many times the baseline was mistyped, or the trial weight was dangerous.
 const MOST: f64 = 1e6;
 
@@ -30,6 +33,19 @@ fn contradict(given: f64, range: String) -> Error {
         unit: "",
         authority: "the readings contradict one another".into(),
         hint: "run them again: one speed, everything tight, the same trial weight at its angles and off for the baseline".into(),
+    }
+    .into()
+}
+
+/// Readings that the trial weight left as they were.
+fn did_nothing() -> Error {
+    ErrorKind::OutOfRange {
+        argument: "trials".into(),
+        given: 0.0,
+        range: "the change that the trial weight made to the readings".into(),
+        unit: "",
+        authority: String::new(),
+        hint: "the trial weight did nothing that shows: take a heavier one, within what the wheel and its guard can take, or spread the runs".into(),
     }
     .into()
 }
@@ -244,6 +260,9 @@ pub struct TrialRuns {
     pub quality: Option<f64>,
     /// Whether that is more than 5 %: common practice, no source.
     pub doubtful: bool,
+    /// Whether, by any of the answers, the trial weight is less than a quarter of the unbalance: readings that are a
+    /// little off then move the answer far. Common practice, no source.
+    pub weak: bool,
 }
 
 /// Unbalance from the size of the readings alone: a baseline, and the same trial weight at several angles.
@@ -310,6 +329,9 @@ pub fn trial_runs(baseline: f64, runs: &[TrialRun], trial: Unbalance) -> Result<
             runs: runs.to_vec(),
             trial,
             corrections: candidates.iter().map(|heavy| heavy.opposite()).collect(),
+            weak: candidates
+                .iter()
+                .any(|heavy| weight < WEAK * heavy.amount.get::<kilogram_meter>()),
             candidates,
             fitted: None,
             scatter: None,
@@ -337,17 +359,21 @@ pub fn trial_runs(baseline: f64, runs: &[TrialRun], trial: Unbalance) -> Result<
         .into()),
         [first, second] => {
             let responses = from_two(1.0, [first, second]).ok_or_else(too_near)?;
-            let moves = |response: &[f64; 2]| size(*response) > 1e-9;
-            let candidates: Vec<_> =
-                responses.into_iter().filter(moves).map(|response| found(response, 1.0)).collect();
-            if candidates.is_empty() {
+            // An effect of nothing is the likelier answer than one that happens to leave the readings as they are.
+            if responses.iter().any(|response| size(*response) < NOTHING) {
+                return Err(did_nothing());
+            }
+            if responses.is_empty() {
                 return Err(contradict(2.0, "runs that no unbalance gives".into()));
             }
-            Ok(answer(candidates))
+            Ok(answer(responses.into_iter().map(|response| found(response, 1.0)).collect()))
         }
         _ => {
             let (square, vector) = from_readings(1.0, &pairs).ok_or_else(too_near)?;
             let by_vector = size(vector);
+            if pairs.iter().all(|[share, _]| (share - 1.0).abs() < NOTHING) {
+                return Err(did_nothing());
+            }
             if square <= 0.0 {
                 let said = "not above 0 as the square of what the trial weight adds, over that of the baseline";
                 return Err(contradict(square, said.into()));

@@ -4,9 +4,9 @@ use std::f64::consts::PI;
 
 use crate::error::{Error, ErrorKind};
 use crate::units::{
-    AngularVelocity, Length, Mass, MassDensity, Time, Torque, below, kilogram,
-    kilogram_per_cubic_meter, meter, newton_meter, positive, positive_length, radian_per_second,
-    second, shown_mm, zero_or_more,
+    AngularVelocity, Length, Mass, MassDensity, Time, Torque, kilogram, kilogram_per_cubic_meter,
+    meter, newton_meter, positive, positive_length, radian_per_second, second, shown_mm, within,
+    zero_or_more,
 };
 
 /// A flat wheel that is run up or braked.
@@ -102,7 +102,8 @@ impl SpinningWheel {
         positive_length("diameter", self.diameter)?;
         let h = positive_length("thickness", self.thickness)?;
         let density = self.density.get::<kilogram_per_cubic_meter>();
-        below("density", density, 3e4, "kg/m3", "2250 kg/m3")?;
+        // Less is a number in another unit.
+        within("density", density, [200.0, 3e4], "kg/m3", "2250 kg/m3")?;
         let [inner, outer] = ring("hole", self.hole, self.diameter)?;
         let inertia = PI / 2.0 * density * h * (outer.powi(4) - inner.powi(4));
         Ok(Torque::new::<newton_meter>(inertia * acceleration(speed, time)?))

@@ -13,6 +13,9 @@ use crate::units::{
 };
 use crate::working::{Step, Working};
 
+/// Greatest thickness over span for which the sag with shear was fitted.
+const STOCKIEST: f64 = 0.6;
+
 /// Stabilisers for a thin wheel: what they gain, and what depth of cut they leave.
 ///
 /// The gain is the stiffness against a side load on one point of the rim, over that between
@@ -112,7 +115,7 @@ impl StabiliserDisc {
         self
     }
 
-    fn check(&self, outside: Length) -> Result<(), Error> {
+    fn check(&self, outside: Length, flange: Length) -> Result<(), Error> {
         positive_length("disc_thickness", self.thickness)?;
         positive_length("disc_hole", self.hole)?;
         positive_length("land", self.land)?;
@@ -134,6 +137,11 @@ impl StabiliserDisc {
             let hint = "give the diameter of the circle on which the flange presses on the disc";
             return error("pressed_at", self.pressed_at, range, hint);
         }
+        if self.pressed_at > flange {
+            let range = format!("above the flange's {}", shown_mm(flange));
+            let hint = "a flange presses no further out than its rim";
+            return error("pressed_at", self.pressed_at, range, hint);
+        }
         let inside = outside - self.land * 2.0;
         if inside <= self.pressed_at {
             let range = format!(
@@ -144,11 +152,19 @@ impl StabiliserDisc {
                 "a stabiliser bears outside its flange: make the land narrower or the disc larger";
             return error("land", self.land, range, hint);
         }
+        let span = (outside - self.land - self.pressed_at) / 2.0;
+        if self.thickness > span * STOCKIEST * (1.0 + 1e-9) {
+            let most = figure(shown_mm(span * STOCKIEST), 3);
+            let range =
+                format!("above 0.6 of the span from the flange's circle to the land, {most}");
+            let hint = "so stocky a disc hardly sags; what is computed was fitted to thinner ones";
+            return error("disc_thickness", self.thickness, range, hint);
+        }
         Ok(())
     }
 
-    fn solve(&self, outside: Length) -> Result<StabiliserDiscFound, Error> {
-        self.check(outside)?;
+    fn solve(&self, outside: Length, flange: Length) -> Result<StabiliserDiscFound, Error> {
+        self.check(outside, flange)?;
         let radius = |diameter: Length| diameter.get::<meter>() / 2.0;
         let (h, rim) = (self.thickness.get::<meter>(), radius(outside));
         let land = self.land.get::<meter>();
@@ -262,7 +278,7 @@ impl Stabilisers {
             load_gain: bare.point_moment / held.point_moment,
             depth: out(stabiliser),
             flange_depth: out(self.flange),
-            disc: self.disc.map(|disc| disc.solve(stabiliser)).transpose()?,
+            disc: self.disc.map(|disc| disc.solve(stabiliser, self.flange)).transpose()?,
         })
     }
 
