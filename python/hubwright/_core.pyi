@@ -5679,6 +5679,11 @@ class TrialRuns:
         """
         A polar picture as SVG text: the mark at the top, angles clockwise.
         """
+    @property
+    def weak(self, /) -> bool:
+        """
+        Whether, by any of the answers, the trial weight is less than a quarter of the unbalance; common practice.
+        """
     def working(self, /) -> Working:
         """
         The steps, recomputed; the last one's result is the amount of the last of `candidates` in g mm.
@@ -8790,7 +8795,7 @@ def trial_runs(*, baseline: PlainLike, trials: SupportsGetItem[int, tuple[PlainL
         radius: its radius.
 
     Returns:
-        TrialRuns: `.candidates`, `.corrections`, `.fitted`, `.quality`, `.doubtful`, `.svg()`.
+        TrialRuns: `.candidates`, `.corrections`, `.fitted`, `.quality`, `.doubtful`, `.weak`, `.svg()`.
 
     Raises:
         MissingError: No trial weight.

@@ -306,3 +306,18 @@ def test_weights_too_light_say_what_could_be_reached() -> None:
     assert "the weights reach 432 g mm" in found.says and "68 g mm are left" in found.says
     assert found.least_weight is not None
     assert found.least_weight.m_as("g") == pytest.approx(500 / 2 / 54)
+
+
+def test_a_trial_weight_that_did_nothing_is_told() -> None:
+    for runs in (
+        [(10, "0 deg"), (10, "120 deg")],
+        [(10.0001, "0 deg"), (10, "120 deg")],
+        [(10, "0 deg"), (10, "120 deg"), (10, "240 deg")],
+    ):
+        with pytest.raises(hw.OutOfRangeError, match="the trial weight did nothing that shows"):
+            hw.wheel.trial_runs(baseline=10, trials=runs, trial="50 g mm")
+    # 1000 g mm at 57 deg and 5 g mm of trial: what is read to a thousandth tells too little.
+    light = hw.wheel.trial_runs(baseline=10, trials=[(10.027, "0 deg"), (10.023, "120 deg"), (9.95, "240 deg")], trial="5 g mm")
+    assert light.weak and "TRIAL WEIGHT TOO LIGHT" in repr(light)
+    with pytest.raises(hw.MissingError, match="grade"):
+        hw.wheel.balance(mass="3 kg", speed="2850 rpm")

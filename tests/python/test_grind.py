@@ -184,3 +184,14 @@ def test_bad_input_is_told(call: Callable[[], object], error: type[Exception], h
         call()
     for part in [*holds, "hint: "]:
         assert part in str(raised.value)
+
+
+def test_a_cut_past_the_middle_and_a_power_without_energy_are_told() -> None:
+    cut = {
+        "kind": "external", "wheel_diameter": "200 mm", "speed": "2850 rpm", "width": "10 mm", "work_speed": "0.25 m/s",
+        "work_diameter": "10 mm",
+    }  # fmt: skip
+    with pytest.raises(hw.OutOfRangeError, match="depth.*half of the work"):
+        hw.wheel.grind(**cut, depth="5 mm")
+    with pytest.raises(hw.MissingError, match="specific_energy"):
+        hw.wheel.grind(**cut, depth="0.01 mm", spindle_torque="5 N m")

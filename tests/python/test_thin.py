@@ -235,3 +235,30 @@ def test_what_stabilisers_refuse(change: dict[str, str | int], error: type[Excep
     with pytest.raises(error, match=says) as caught:
         hw.wheel.stabilisers(**(PAIR | change))  # type: ignore[arg-type]
     assert "hint:" in str(caught.value)
+
+
+def test_a_stabiliser_disc_is_pressed_by_its_flange_and_is_no_block() -> None:
+    given = {
+        "diameter": "125 mm", "flange": "50 mm", "thickness": "1 mm", "poisson": 0.2, "clearance": "2 mm",
+        "stabiliser": "80 mm", "disc_thickness": "3 mm", "disc_hole": "20 mm", "disc_modulus": "206 GPa",
+        "disc_poisson": 0.3, "land": "5 mm", "pressed_at": "50 mm", "nut_force": "6 kN", "relief": "0.3 mm",
+    }  # fmt: skip
+    assert hw.wheel.stabilisers(**given).disc is not None
+    with pytest.raises(hw.OutOfRangeError, match="pressed_at.*above the flange's 50"):
+        hw.wheel.stabilisers(**{**given, "pressed_at": "65 mm"})
+    # (80 - 5 - 50) / 2 = 12.5 mm of span.
+    with pytest.raises(hw.OutOfRangeError, match="disc_thickness.*7.5 mm"):
+        hw.wheel.stabilisers(**{**given, "disc_thickness": "8 mm"})
+    nothing = hw.wheel.stabilisers(**{**given, "clearance": "30 mm"})
+    assert "NOTHING LEFT TO CUT WITH" in repr(nothing)
+
+
+def test_a_density_in_another_unit_is_told() -> None:
+    sizes = {"diameter": "230 mm", "flange": "76 mm", "thickness": "1.6 mm", "modulus": "12 GPa", "poisson": 0.2}
+    with pytest.raises(hw.OutOfRangeError, match="density.*200 to 30000"):
+        hw.wheel.thin_wheel(**sizes, density="2.4 kg/m3", hole="22 mm")
+    with pytest.raises(hw.OutOfRangeError, match="density.*200 to 30000"):
+        hw.Wheel(density="2.4 kg/m3")
+    load = hw.wheel.thin_wheel(**sizes, flexural_strength="25 MPa", strength_factor=6)
+    # A sixth of the reference case of 9.4328 N, never rounded up.
+    assert "1.572 N allowed" in repr(load)

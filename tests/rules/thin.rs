@@ -100,6 +100,10 @@ fn thin_wheel() -> Table {
         )
         .row(row("just too thick", with(|m| m.wheel.diameter = mm(107.99))).aside(bent, NO_PLATE))
         .row(
+            row("a cup", with(|m| m.wheel.shape = hubwright::wheel::Shape::Type11.into()))
+                .aside(bent, NO_PLATE),
+        )
+        .row(
             row("held by almost nothing", with(|m| m.hub.stabiliser_diameter = mm(11.0)))
                 .aside(bent, NO_PLATE),
         )
