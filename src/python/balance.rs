@@ -91,10 +91,7 @@ pub fn balance(
     unbalance: Option<Q<Unbalance>>,
     radius: Option<Q<Length>>,
 ) -> PyResult<Balance> {
-    if grade.is_none() && unbalance.is_none() {
-        let why = "without it, or an unbalance, nothing follows";
-        return Err(missing("grade", why, "give grade=\"G2.5\", unbalance=\"30 g mm\", or both"));
-    }
+    let nothing = grade.is_none() && unbalance.is_none();
     let mut asked = wheel::Balance::new(mass.named("mass")?, speed.named("speed")?);
     if let Some(grade) = grade {
         asked = asked.with_grade(grade.named("grade")?);
@@ -105,7 +102,12 @@ pub fn balance(
     if let Some(radius) = radius {
         asked = asked.with_radius(radius.named("radius")?);
     }
-    Ok(Balance(asked.solve()?))
+    let found = asked.solve()?;
+    if nothing {
+        let why = "without it, or an unbalance, nothing follows";
+        return Err(missing("grade", why, "give grade=\"G2.5\", unbalance=\"30 g mm\", or both"));
+    }
+    Ok(Balance(found))
 }
 
 /// What `shared_balance` found.

@@ -147,10 +147,13 @@ pub fn grind(
     if let Some(diameter) = work_diameter {
         cut = cut.with_work_diameter(diameter.named("work_diameter")?);
     }
-    if specific_energy.is_none() && (spindle_power.is_some() || spindle_torque.is_some()) {
-        let given = if spindle_power.is_some() { "spindle_power" } else { "spindle_torque" };
-        return Err(alone("specific_energy", given).into());
-    }
+    let energy_needed_by = if specific_energy.is_some() {
+        None
+    } else if spindle_power.is_some() {
+        Some("spindle_power")
+    } else {
+        spindle_torque.is_some().then_some("spindle_torque")
+    };
     if let Some(energy) = specific_energy {
         cut = cut.with_specific_energy(energy.named("specific_energy")?);
     }
@@ -161,6 +164,9 @@ pub fn grind(
         (None, None) => {}
         (Some(_), None) => return Err(alone("efficiency", "spindle_power").into()),
         (None, Some(_)) => return Err(alone("spindle_power", "efficiency").into()),
+    }
+    if let Some(given) = energy_needed_by {
+        return Err(alone("specific_energy", given).into());
     }
     if let Some(torque) = spindle_torque {
         cut = cut.with_spindle_torque(torque.named("spindle_torque")?);

@@ -85,7 +85,8 @@ def test_power_and_torque_are_compared_with_what_the_spindle_has() -> None:
     found = cut("surface", 200, None, 0.02, **energy, spindle_torque="11 N m")
     assert found.spindle_carries is False
     assert "MORE THAN THE SPINDLE HAS" in repr(found)
-    assert cut("surface", 200, None, 0.02, spindle_torque="11 N m").spindle_carries is None
+    with pytest.raises(hw.MissingError, match="specific_energy"):
+        cut("surface", 200, None, 0.02, spindle_torque="11 N m")
     assert cut("surface", 200, None, 0.02, marked_speed="1999 rpm").above_marked
 
 

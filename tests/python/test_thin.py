@@ -207,7 +207,7 @@ PAIR = {
     ("change", "error", "says"),
     [
         ({"flange": "130 mm"}, hw.OutOfRangeError, "`flange` is 130 mm, not below the wheel's 125 mm"),
-        ({"thickness": "6 mm"}, hw.OutOfRangeError, "`thickness` is 6 mm, above a tenth of the 37.5 mm"),
+        ({"thickness": "6 mm"}, hw.OutOfRangeError, "`thickness` is 6 mm, above a tenth of what stands out of `flange`, 3.75 mm"),
         ({"density": "2400 kg/m3"}, hw.MissingError, "`hole` is missing"),
         ({"flexural_strength": "25 MPa"}, hw.MissingError, "`strength_factor` is missing"),
         ({"speed": "6000 rpm"}, hw.MissingError, "`density` is missing"),
