@@ -3,15 +3,12 @@
 //! Everything here is a plain number: radii over the rim's radius `a`, stiffness over `D / a²`, turning
 //! over `√(D / ρh) / a²`, with `D = E h³ / 12(1 − ν²)` and the thickness `h`.
 
-mod dish;
 mod series;
 mod vibration;
 
 use crate::error::Error;
 use crate::source::{Source, Status};
 use crate::units::{below, within};
-
-pub(crate) use dish::{Dish, bending};
 
 /// Bending of thin discs.
 pub const THIN_DISCS: Source = Source::new(

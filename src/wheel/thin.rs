@@ -3,7 +3,8 @@
 mod stabilisers;
 
 use crate::error::{Error, ErrorKind};
-use crate::solid::disc::{CLAMPED, THIN_DISCS, VIBRATING_DISCS, bending};
+use crate::solid::disc::{CLAMPED, THIN_DISCS, VIBRATING_DISCS};
+use crate::solid::plate::stiffness;
 use crate::solid::{InPlane, clamped_disc, critical_disc_speed, disc_frequency};
 use crate::units::{
     AngularVelocity, Force, Frequency, Length, MassDensity, Pressure, SideStiffness, below, figure,
@@ -181,7 +182,7 @@ pub(crate) fn bending_stress(moment: f64, load: f64, thickness: f64) -> f64 {
 /// `√(D / ρh) / a²`: the unit of a wheel's frequencies and speeds.
 #[inline(always)]
 pub(crate) fn pace(modulus: f64, poisson: f64, density: f64, thickness: f64, radius: f64) -> f64 {
-    (bending(modulus, thickness, poisson) / (density * thickness)).sqrt() / (radius * radius)
+    (stiffness(modulus, thickness, poisson) / (density * thickness)).sqrt() / (radius * radius)
 }
 
 /// Speed, nodal diameters, least and greatest of the three conditions, in that unit.
@@ -275,7 +276,7 @@ impl ThinWheel {
     }
 
     fn rigidity(&self) -> f64 {
-        bending(self.modulus.get::<pascal>(), self.thickness.get::<meter>(), self.poisson)
+        stiffness(self.modulus.get::<pascal>(), self.thickness.get::<meter>(), self.poisson)
     }
 
     /// `√(D / ρh) / a²` in 1/s, and the hole over the wheel.

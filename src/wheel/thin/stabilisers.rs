@@ -4,7 +4,8 @@ use std::f64::consts::PI;
 
 use super::{THIN, ratio_of};
 use crate::error::{Error, ErrorKind};
-use crate::solid::disc::{CLAMPED, Dish, THIN_DISCS, bending};
+use crate::solid::disc::{CLAMPED, THIN_DISCS};
+use crate::solid::plate::{Bent, stiffness, stocky};
 use crate::solid::{ClampedDisc, clamped_disc};
 use crate::tables::laws::ARITHMETIC;
 use crate::units::{
@@ -168,17 +169,11 @@ impl StabiliserDisc {
         let radius = |diameter: Length| diameter.get::<meter>() / 2.0;
         let (h, rim) = (self.thickness.get::<meter>(), radius(outside));
         let land = self.land.get::<meter>();
-        let dish = Dish {
-            hole: radius(self.hole),
-            pressed: radius(self.pressed_at),
-            held: rim - land / 2.0,
-            rim,
-            poisson: self.poisson,
-            stiffness: bending(self.modulus.get::<pascal>(), h, self.poisson),
-        };
+        let (pressed, held) = (radius(self.pressed_at), rim - land / 2.0);
         let force = self.nut_force.get::<newton>();
-        let shear = 1.0 + 0.25 * (h / (dish.held - dish.pressed)).powi(2);
-        let sag = Length::new::<meter>(dish.sag(force) * shear);
+        let d = stiffness(self.modulus.get::<pascal>(), h, self.poisson);
+        let bent = Bent::of([radius(self.hole), pressed, held, rim], force / d, self.poisson);
+        let sag = Length::new::<meter>(bent.sag_at_hole() * stocky(h, held - pressed));
         let inside = rim - land;
         let area = PI * (rim - inside) * (rim + inside);
         Ok(StabiliserDiscFound {
